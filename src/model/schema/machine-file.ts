@@ -1,0 +1,80 @@
+import { z } from 'zod'
+import { identifier, words } from './common.ts'
+
+/** Where one data file lies and what its columns are called. */
+const dataFile = z.strictObject({
+  file: z.string().min(1).describe('Path from the machine folder, with forward slashes'),
+  columns: z
+    .record(z.string(), z.string().min(1))
+    .optional()
+    .describe("Our column name -> the heading in the file. A column that is not listed keeps our name. Text in another language: `description.es: Descripción`"),
+})
+
+const readingLimit = z.strictObject({
+  grade: z.number().positive().describe('Highest Flesch-Kincaid grade of a page for this reader'),
+})
+
+/** The schema of `machine.yaml`. */
+export const machineFile = z.strictObject({
+  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/).describe('Kebab case; names the folder of the built site'),
+  model: identifier.describe('Model name on the nameplate'),
+  name: words.describe('What the machine is, in each language'),
+  builder: z.string().min(1).describe('Who built it'),
+  document: identifier.describe('Document number of the manual'),
+  revision: identifier.describe('Revision of the manual, quoted if it is a number'),
+  date: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .describe('Date of this revision, quoted: "2026-09-14". Nothing else in the build knows a date'),
+  demonstration: z.boolean().optional().describe('Marks every page as invented demonstration data'),
+  designation: z
+    .union([z.enum(['nfpa79', 'iec81346']), z.strictObject({ pattern: z.string().min(1) })])
+    .describe('Grammar of the device tags: NFPA-79-like letters and numbers, IEC 81346, or a pattern of the builder'),
+  languages: z.strictObject({
+    source: z.string().regex(/^[a-z]{2}$/).describe('Language the pages are written in'),
+    translations: z.array(z.string().regex(/^[a-z]{2}$/)).optional(),
+  }),
+  units: z
+    .array(
+      z.strictObject({
+        serial: identifier.describe('Serial number of one machine of this model'),
+        fitted: z.array(identifier).describe('Options fitted to it'),
+      }),
+    )
+    .min(1)
+    .describe('Machines built from this folder; the first is built unless --serial names another'),
+  options: z.record(z.string(), words).optional().describe('Option id -> what it is'),
+  readers: z.strictObject({ operator: readingLimit.optional(), maintenance: readingLimit.optional(), engineer: readingLimit.optional() }).optional(),
+  areas: z
+    .array(
+      z.strictObject({
+        id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+        name: words,
+        outline: z
+          .tuple([z.number(), z.number(), z.number().positive(), z.number().positive()])
+          .optional()
+          .describe('x, y, width, height on the plan, in the units of the plan drawing'),
+      }),
+    )
+    .optional(),
+  plan: z.strictObject({ drawing: identifier, sheet: z.number().int().positive().optional() }).optional().describe('The drawing that shows the machine from above; device positions are in its units'),
+  panel: z
+    .strictObject({
+      diagonalInch: z.number().positive(),
+      widthPx: z.number().int().positive(),
+      heightPx: z.number().int().positive(),
+      distanceMm: z.number().positive().describe('Eye to screen'),
+    })
+    .optional(),
+  data: z.strictObject({
+    devices: dataFile.optional(),
+    signals: dataFile.optional(),
+    cards: dataFile.optional(),
+    parts: dataFile.optional(),
+    drawings: dataFile.optional(),
+    alarms: dataFile.optional(),
+    formats: dataFile.optional(),
+    energy: z.strictObject({ file: z.string() }).optional(),
+  }),
+})
+export type MachineFile = z.infer<typeof machineFile>

@@ -1,0 +1,79 @@
+import { z } from 'zod'
+import { fits, identifier, reader, technology } from './common.ts'
+
+export const collections = ['components', 'lessons', 'lockout', 'alarms', 'procedures', 'parts', 'front', 'cautions'] as const
+export type Collection = (typeof collections)[number]
+
+const common = {
+  title: z.string().min(1).describe('Heading of the page, short and in plain words'),
+  summary: z.string().min(1).optional().describe('One sentence that answers first'),
+  reader: reader.optional().describe('Whom the page addresses'),
+  fits: fits.optional(),
+  order: z.number().int().optional().describe('Place in lists; pages without it follow by title'),
+}
+
+const tags = z.array(identifier).describe('Tags of devices')
+const tools = z.array(z.string().min(1)).describe('Tools and protective equipment, in words')
+const minutes = z.number().int().positive().describe('Time the work takes, in minutes')
+
+/** The frontmatter of each collection in the source language. */
+export const pageSchemas = {
+  components: z.strictObject({ ...common, tags: tags.min(1) }),
+  lessons: z.strictObject({
+    ...common,
+    revision: identifier.describe('Raised when what is taught changes'),
+    minutes,
+    technology: z.array(technology).optional().describe('One page is made for each fitted device of these technologies'),
+    tags: tags.optional().describe('Devices the lesson is about, where it is not about a technology'),
+    needs: z.array(identifier).optional().describe('Lessons that come first'),
+    objectives: z.array(z.string().min(1)).min(1).describe('What the learner can do afterwards'),
+    roles: z.array(identifier).optional().describe('Roles of training.yaml'),
+    tools: tools.optional(),
+  }),
+  lockout: z.strictObject({
+    ...common,
+    number: identifier.describe('Short number on the board: LO-1'),
+    energy: z.array(identifier).min(1).describe('Ids of energy.yaml, in the order they are isolated'),
+    areas: z.array(identifier).min(1).describe('Areas it makes safe to work in'),
+    purpose: z.string().min(1).describe('Intended use of the procedure'),
+    authorised: z.string().min(1).describe('Who may apply it'),
+    minutes: minutes.optional(),
+    tools: tools.optional(),
+  }),
+  alarms: z.strictObject({
+    ...common,
+    alarm: identifier.describe('Number in the alarm list'),
+    lockout: z.array(identifier).optional().describe('Lockouts needed for the remedy'),
+    minutes: minutes.optional(),
+  }),
+  procedures: z.strictObject({
+    ...common,
+    kind: z.enum(['start', 'stop', 'set-up', 'clean', 'maintain', 'other']),
+    minutes,
+    interval: z.strictObject({ every: z.number().positive(), unit: z.enum(['h', 'day', 'week', 'month', 'year']) }).optional().describe('How often, for maintenance'),
+    tools: tools.optional(),
+    tags: tags.optional().describe('Devices it touches'),
+    lockout: z.array(identifier).optional().describe('Lockouts applied before it'),
+  }),
+  parts: z.strictObject({
+    ...common,
+    figure: z.string().min(1).describe('Picture of the assembly, path from the machine folder'),
+    alt: z.string().min(1).describe('What the picture shows, in words'),
+    callouts: z.array(z.strictObject({ number: z.number().int().positive(), part: identifier, quantity: z.number().positive().optional() })).min(1),
+  }),
+  front: z.strictObject({ ...common }),
+  cautions: z.strictObject({ title: z.string().min(1) }),
+} as const
+export type Frontmatter = { [C in Collection]: z.infer<(typeof pageSchemas)[C]> }
+
+/** What a translation writes; all else is inherited from the source page. */
+export const translationSchema = z.strictObject({
+  title: z.string().min(1),
+  summary: z.string().min(1).optional(),
+  objectives: z.array(z.string().min(1)).optional(),
+  tools: z.array(z.string().min(1)).optional(),
+  purpose: z.string().min(1).optional(),
+  authorised: z.string().min(1).optional(),
+  alt: z.string().min(1).optional(),
+})
+export type Translation = z.infer<typeof translationSchema>

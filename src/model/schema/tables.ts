@@ -1,0 +1,114 @@
+import { technologies } from './common.ts'
+
+/** How the text of a cell is read. Identifiers stay the text that was written. */
+export type CellType =
+  | 'identifier' // text that names a thing; leading zeros kept
+  | 'words' // prose; may have further columns `<name>.<language>`
+  | 'number' // decimal point, no thousands separators
+  | 'integer' // whole number from 1
+  | 'list' // identifiers separated by spaces or `|`
+  | { oneOf: readonly string[] }
+
+export interface Column {
+  type: CellType
+  /** The file must have the column and each row a value. */
+  required?: true
+  description: string
+}
+
+export type TableName = 'devices' | 'signals' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats'
+
+const fits: Column = { type: 'list', description: 'Options for which the row is kept; empty: always' }
+
+/** Signal types of the I/O list. Source: common practice of I/O lists. */
+export const signalTypes = ['DI', 'DO', 'AI', 'AO', 'RTD', 'TC', 'CNT', 'ENC', 'SDI', 'SDO'] as const
+
+/** The tables of a machine folder: every column, its type and its meaning. */
+export const tables: Record<TableName, Record<string, Column>> = {
+  devices: {
+    tag: { type: 'identifier', required: true, description: 'Designation on the device label, the plans and the drawings' },
+    kind: { type: 'words', required: true, description: 'Trade noun: inductive proximity switch, solenoid valve, isolator' },
+    description: { type: 'words', required: true, description: 'What it does on this machine: Lift at bottom position' },
+    technology: { type: { oneOf: technologies }, description: 'Principle; decides which lessons fit' },
+    area: { type: 'identifier', description: 'An area of machine.yaml' },
+    x: { type: 'number', description: 'Position on the plan, in its units, from the left' },
+    y: { type: 'number', description: 'Position on the plan, in its units, from the top' },
+    place: { type: 'words', description: 'Where to look, in words: under the lift frame, drive side' },
+    part: { type: 'identifier', description: 'Part number in the bill of materials' },
+    drawing: { type: 'identifier', description: 'Drawing that shows its wiring or piping' },
+    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    fits,
+  },
+  signals: {
+    tag: { type: 'identifier', required: true, description: 'Device that gives or takes the signal' },
+    signal: { type: 'identifier', description: 'Which signal of the device, where it has several: open, closed' },
+    type: { type: { oneOf: signalTypes }, required: true, description: 'DI, DO, AI, AO, RTD, TC, CNT pulse counter, ENC encoder, SDI and SDO safety' },
+    address: { type: 'identifier', required: true, description: 'Controller address, IEC 61131-3 or the form of the controller' },
+    symbol: { type: 'identifier', description: 'Variable name in the controller' },
+    card: { type: 'identifier', description: 'I/O card, from the list of cards' },
+    channel: { type: 'identifier', description: 'Channel on the card' },
+    terminal: { type: 'identifier', description: 'Terminal in the cabinet: X2:14' },
+    wire: { type: 'identifier', description: 'Wire number' },
+    pin: { type: 'identifier', description: 'Pin of the connector at the device' },
+    meaning: { type: 'words', description: 'When the signal is on: on when the lift is down' },
+    contact: { type: { oneOf: ['NO', 'NC'] }, description: 'Normally open or normally closed' },
+    low: { type: 'number', description: 'Lower end of the range of an analogue signal' },
+    high: { type: 'number', description: 'Upper end of the range' },
+    unit: { type: 'identifier', description: 'Unit of the range' },
+    drawing: { type: 'identifier', description: 'Drawing of this signal, where it differs from that of the device' },
+    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    fits,
+  },
+  cards: {
+    card: { type: 'identifier', required: true, description: 'Designation of the I/O card' },
+    description: { type: 'words', required: true, description: 'What it is: 16 digital inputs 24 V d.c., Type 3' },
+    type: { type: { oneOf: signalTypes }, required: true, description: 'Signals it takes' },
+    channels: { type: 'integer', required: true, description: 'Number of channels' },
+    slot: { type: 'identifier', description: 'Slot in the rack' },
+    part: { type: 'identifier', description: 'Part number' },
+    drawing: { type: 'identifier', description: 'Drawing of the card' },
+    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    fits,
+  },
+  parts: {
+    number: { type: 'identifier', required: true, description: 'Part number' },
+    description: { type: 'words', required: true, description: 'What to order' },
+    quantity: { type: 'number', required: true, description: 'How many are fitted' },
+    unit: { type: 'identifier', description: 'pcs, m, set, l' },
+    maker: { type: 'words', description: 'Manufacturer' },
+    makerNumber: { type: 'identifier', description: "Manufacturer's own number" },
+    spare: { type: { oneOf: ['wear', 'spare', 'consumable', 'none'] }, description: 'Spare class: wear part, spare to keep, consumable, none' },
+    stock: { type: 'number', description: 'How many to keep in stock' },
+    supersededBy: { type: 'identifier', description: 'Part number to order instead' },
+    alternatives: { type: 'list', description: 'Part numbers that may be used in its place' },
+    fits,
+  },
+  drawings: {
+    number: { type: 'identifier', required: true, description: 'Drawing number' },
+    title: { type: 'words', required: true, description: 'Title of the drawing' },
+    kind: { type: { oneOf: ['schematic', 'layout', 'pneumatic', 'piping', 'assembly'] }, required: true, description: 'What kind of drawing' },
+    sheets: { type: 'integer', required: true, description: 'Number of sheets' },
+    revision: { type: 'identifier', required: true, description: 'Revision' },
+    file: { type: 'identifier', description: 'Path from the machine folder; without it drawings/<number>.svg, or drawings/<number>.<sheet>.svg where there are several sheets' },
+    supersededBy: { type: 'identifier', description: 'Drawing that replaces it' },
+    fits,
+  },
+  alarms: {
+    number: { type: 'identifier', required: true, description: 'Alarm number as on the screen' },
+    text: { type: 'words', required: true, description: 'Alarm text as on the screen' },
+    reaction: { type: { oneOf: ['stop', 'hold', 'message'] }, required: true, description: 'What the machine does: stops, holds the cycle, or only tells' },
+    area: { type: 'identifier', description: 'An area of machine.yaml' },
+    tags: { type: 'list', description: 'Devices that can raise it' },
+    trigger: { type: 'words', description: 'The condition that raises it' },
+    fits,
+  },
+  formats: {
+    format: { type: 'identifier', required: true, description: 'Product the machine can be set up for' },
+    setting: { type: 'identifier', required: true, description: 'Adjuster or parameter' },
+    description: { type: 'words', required: true, description: 'What is set' },
+    value: { type: 'number', required: true, description: 'Value for this format' },
+    unit: { type: 'identifier', required: true, description: 'Unit of the value' },
+    tag: { type: 'identifier', description: 'Device or scale on which it is set' },
+    fits,
+  },
+}
