@@ -1,3 +1,5 @@
+import type { Located, Place } from '../../source/place.ts'
+import type { Words } from '../words.ts'
 import { technologies } from './common.ts'
 
 /** How the text of a cell is read. Identifiers stay the text that was written. */
@@ -18,13 +20,13 @@ export interface Column {
 
 export type TableName = 'devices' | 'signals' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats'
 
-const fits: Column = { type: 'list', description: 'Options for which the row is kept; empty: always' }
+const fits = { type: 'list', description: 'Options for which the row is kept; empty: always' } as const satisfies Column
 
 /** Signal types of the I/O list. Source: common practice of I/O lists. */
 export const signalTypes = ['DI', 'DO', 'AI', 'AO', 'RTD', 'TC', 'CNT', 'ENC', 'SDI', 'SDO'] as const
 
 /** The tables of a machine folder: every column, its type and its meaning. */
-export const tables: Record<TableName, Record<string, Column>> = {
+export const tables = {
   devices: {
     tag: { type: 'identifier', required: true, description: 'Designation on the device label, the plans and the drawings' },
     kind: { type: 'words', required: true, description: 'Trade noun: inductive proximity switch, solenoid valve, isolator' },
@@ -111,4 +113,28 @@ export const tables: Record<TableName, Record<string, Column>> = {
     tag: { type: 'identifier', description: 'Device or scale on which it is set' },
     fits,
   },
+} as const satisfies Record<TableName, Record<string, Column>>
+
+type ValueOf<C extends Column> = C['type'] extends 'identifier'
+  ? Located<string>
+  : C['type'] extends 'words'
+    ? Words
+    : C['type'] extends 'number' | 'integer'
+      ? Located<number>
+      : C['type'] extends { oneOf: readonly (infer O)[] }
+        ? Located<O>
+        : never
+
+type Columns<T extends TableName> = (typeof tables)[T]
+
+/** A row of a table as it is read: one property a column, each with the place of its cell. */
+export type Row<T extends TableName> = {
+  readonly [C in keyof Columns<T>]: Columns<T>[C] extends { type: 'list' }
+    ? readonly Located<string>[]
+    : Columns<T>[C] extends { required: true }
+      ? ValueOf<Columns<T>[C] & Column>
+      : ValueOf<Columns<T>[C] & Column> | undefined
+} & {
+  /** The whole row in its file. */
+  readonly place: Place
 }

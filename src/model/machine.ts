@@ -1,0 +1,167 @@
+import type { Root } from 'mdast'
+import type { Located, Place } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
+import type { EnergyForm, EnergySourceInput } from './schema/energy-file.ts'
+import type { MachineFile } from './schema/machine-file.ts'
+import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
+import type { Row } from './schema/tables.ts'
+import type { TrainingFile } from './schema/training-file.ts'
+import type { Words } from './words.ts'
+
+export type Device = Row<'devices'>
+export type Signal = Row<'signals'>
+export type Card = Row<'cards'>
+export type Part = Row<'parts'>
+export type Alarm = Row<'alarms'>
+export type FormatSetting = Row<'formats'>
+
+/** A text on a drawing sheet, in the units of the sheet's viewBox. */
+export interface SheetText {
+  text: string
+  x: number
+  y: number
+  fontSize: number
+  /** Clockwise from horizontal, in degrees. */
+  angleDeg: number
+}
+
+export interface Sheet {
+  number: number
+  file: string
+  /** Cleaned SVG: no scripts, no outside references. Empty when the file is missing or broken. */
+  svg: string
+  viewBox: { x: number; y: number; width: number; height: number }
+  texts: readonly SheetText[]
+}
+
+export type Drawing = Row<'drawings'> & { readonly sheetList: readonly Sheet[] }
+
+export interface Area {
+  id: Located<string>
+  name: Words
+  /** x, y, width, height on the plan, in the units of the plan drawing. */
+  outline?: readonly [number, number, number, number]
+}
+
+export interface IsolationPoint {
+  point: Located<string>
+  tag: Located<string>
+  safe: Words
+  place: Words
+  hardware: Words
+  lockable: boolean
+}
+
+export interface EnergySource {
+  id: Located<string>
+  form: EnergyForm
+  name: Words
+  magnitude: EnergySourceInput['magnitude']
+  areas: readonly Located<string>[]
+  hazard: Words
+  isolation: readonly IsolationPoint[]
+  stored: boolean
+  reaccumulates: boolean
+  dissipate: Words | undefined
+  waitS: number | undefined
+  waitBasis: Words | undefined
+  verify: { method: Words; expect: Words; tags: readonly Located<string>[] }
+  fits: readonly Located<string>[]
+}
+
+export interface Heading {
+  depth: number
+  text: string
+  anchor: string
+  place: Place
+}
+
+/** The body of a page in one language. */
+export interface PageText {
+  language: string
+  source: SourceText
+  body: Root
+  headings: readonly Heading[]
+  /** Every anchor of the page: headings and written anchors. */
+  anchors: ReadonlySet<string>
+}
+
+export interface Page<C extends Collection = Collection> extends PageText {
+  /** `<collection>/<name>`, as written in references. */
+  id: string
+  collection: C
+  name: string
+  /** Written for every machine, in `content/`. */
+  shared: boolean
+  frontmatter: Frontmatter[C]
+  /** Where a value of the frontmatter stands: `placeOf(['needs', 0])`; the owner's place when it is absent. */
+  placeOf(path: readonly (string | number)[]): Place
+  translations: ReadonlyMap<string, PageText & { frontmatter: Translation }>
+}
+
+export type AnyPage = { [C in Collection]: Page<C> }[Collection]
+
+export type NamedThing =
+  | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area'
+  | 'card' | 'energy' | 'option' | 'role' | 'lesson' | 'lockout'
+
+/** A place where an author names something that the machine must have. */
+export interface Reference {
+  kind: NamedThing
+  /** As written. */
+  id: string
+  place: Place
+  /** The page, in the language it was read, that holds the reference; absent for a data file. */
+  page?: { page: AnyPage; language: string }
+  /** Anchor of a reference to a page, as written after `#`. */
+  anchor?: Located<string>
+  /** Sheet of a reference to a drawing. */
+  sheet?: Located<number>
+  /** Options under which the place that refers is kept; empty: always. */
+  fits: readonly string[]
+}
+
+export interface Term {
+  id: string
+  byLanguage: Readonly<Record<string, { term: string; definition: string; synonyms: readonly string[] }>>
+  place: Place
+}
+
+/** A file of the machine, as far as the release names it: `data/bom.csv` and its SHA-256. */
+export interface InputFile {
+  path: string
+  sha256: string
+}
+
+/** One unit of the machine: everything fitted to it, linked. Nothing changes after it is made. */
+export interface Machine {
+  file: MachineFile
+  /** Where a value of machine.yaml stands. */
+  placeOf(path: readonly (string | number)[]): Place
+  unit: { serial: string; fitted: readonly string[] }
+  sourceLanguage: string
+  /** Source language first. */
+  languages: readonly string[]
+  devices: readonly Device[]
+  signals: readonly Signal[]
+  cards: readonly Card[]
+  parts: readonly Part[]
+  drawings: readonly Drawing[]
+  alarms: readonly Alarm[]
+  formats: readonly FormatSetting[]
+  areas: readonly Area[]
+  energy: readonly EnergySource[]
+  pages: readonly AnyPage[]
+  terms: readonly Term[]
+  training: TrainingFile
+  /** Pictures that pages may show: path from the machine folder or from `content/` -> file on disk. */
+  images: ReadonlyMap<string, string>
+  references: readonly Reference[]
+  /**
+   * Names that exist in the folder and are not in this unit: `<kind>:<id>` -> why.
+   * `left-out`: the options do not fit; `broken`: its own row or page has an error that is reported there.
+   */
+  absent: ReadonlyMap<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>
+  /** Input files with their hashes, sorted by path. */
+  inputs: readonly InputFile[]
+}
