@@ -1,0 +1,80 @@
+import type { AnyPage, Machine, NamedThing, Reference } from '../model/machine.ts'
+import { compare, type Located, type Place } from '../source/place.ts'
+import type { LoadedPage } from './pages.ts'
+
+/** All that the folder holds, before it is cut down to one unit. */
+export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent'> {
+  pages: readonly LoadedPage[]
+  broken: readonly { kind: NamedThing; id: string; place: Place }[]
+}
+
+/** One machine for each different set of options, in the order of machine.yaml. */
+export function linkUnits(everything: Everything): Machine[] {
+  const seen = new Set<string>()
+  return everything.file.units.flatMap(({ serial, fitted }) => {
+    const key = [...fitted].sort(compare).join(' ')
+    if (seen.has(key)) return []
+    seen.add(key)
+    return [linkUnit(everything, { serial, fitted })]
+  })
+}
+
+/** The machine as one unit has it: what does not fit is left out, and remembered in `absent`. */
+export function linkUnit(everything: Everything, unit: Machine['unit']): Machine {
+  const { pages, broken, references, ...rest } = everything
+  const absent = new Map<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>()
+  for (const { kind, id, place } of broken) absent.set(`${kind}:${id}`, { reason: 'broken', place, fits: [] })
+
+  const fitted = new Set(unit.fitted)
+  const kept = (fits: readonly string[]) => fits.length === 0 || fits.some((option) => fitted.has(option))
+  const keep = <T extends { readonly fits: readonly Located<string>[] }>(rows: readonly T[], kind?: NamedThing, id?: (row: T) => Located<string>): T[] =>
+    rows.filter((row) => {
+      const fits = row.fits.map(({ value }) => value)
+      if (kept(fits)) return true
+      if (kind && id) absent.set(`${kind}:${id(row).value}`, { reason: 'left-out', place: id(row).place, fits })
+      return false
+    })
+
+  const devices = keep(rest.devices, 'tag', ({ tag }) => tag)
+  const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
+  const keptPages = pages.filter(({ page }) => {
+    const fits = optionsOf(page)
+    if (kept(fits) && isOfUse(page, present)) return true
+    for (const name of namesOf(page)) absent.set(name, { reason: 'left-out', place: page.placeOf([]), fits })
+    return false
+  })
+  return {
+    ...rest,
+    unit,
+    sourceLanguage: rest.file.languages.source,
+    languages: [rest.file.languages.source, ...(rest.file.languages.translations ?? [])],
+    devices,
+    signals: keep(rest.signals),
+    cards: keep(rest.cards, 'card', ({ card }) => card),
+    parts: keep(rest.parts, 'part', ({ number }) => number),
+    alarms: keep(rest.alarms, 'alarm', ({ number }) => number),
+    formats: keep(rest.formats),
+    drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
+    energy: keep(rest.energy, 'energy', ({ id }) => id),
+    pages: keptPages.map(({ page }) => page).sort((a, b) => compare(a.id, b.id)),
+    references: [...references.filter(({ fits }) => kept(fits)), ...keptPages.flatMap(({ references }) => references)],
+    absent,
+  }
+}
+
+function optionsOf(page: AnyPage): readonly string[] {
+  return page.collection === 'cautions' ? [] : (page.frontmatter.fits ?? [])
+}
+
+/** A shared lesson about a technology that no fitted device has is of no use on this machine. */
+function isOfUse(page: AnyPage, present: ReadonlySet<string>): boolean {
+  if (page.collection !== 'lessons' || !page.shared || !page.frontmatter.technology) return true
+  return page.frontmatter.technology.some((technology) => present.has(technology))
+}
+
+/** The names under which references know a page. */
+export function namesOf(page: Pick<AnyPage, 'id' | 'collection' | 'name'>): string[] {
+  const kind: Partial<Record<AnyPage['collection'], Reference['kind']>> = { lessons: 'lesson', lockout: 'lockout', cautions: 'caution' }
+  const own = kind[page.collection]
+  return own ? [`page:${page.id}`, `${own}:${page.name}`] : [`page:${page.id}`]
+}

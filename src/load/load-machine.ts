@@ -1,0 +1,170 @@
+import { createHash } from 'node:crypto'
+import type { Drawing, InputFile, Reference, Sheet, Term } from '../model/machine.ts'
+import { machineFile } from '../model/schema/machine-file.ts'
+import type { TrainingFile } from '../model/schema/training-file.ts'
+import type { Row, TableName } from '../model/schema/tables.ts'
+import { compareFindings, type Finding } from '../source/finding.ts'
+import { compare, type Located, type Place } from '../source/place.ts'
+import { readText, reason } from './decode.ts'
+import type { Folder } from './folder.ts'
+import { type Everything, linkUnits } from './link.ts'
+import { collect, loadRules, type Sink } from './load-rules.ts'
+import type { Loaded } from './loaded.ts'
+import { loadPages } from './pages.ts'
+import { loadAreas, loadEnergy, loadGlossary, loadTraining } from './records.ts'
+import { checkShape } from './shape.ts'
+import { parseSheet } from './svg.ts'
+import { loadTable, type TableRows } from './table.ts'
+import { tableReferences } from './table-references.ts'
+import { parseYaml, type YamlValue } from './yaml.ts'
+
+/**
+ * Reads a machine folder and the shared content. Bad content becomes findings; the rest is still read.
+ * `machines` is empty when the folder holds no usable machine.yaml.
+ */
+export function loadMachine(machine: Folder, shared: Folder): Loaded {
+  const findings: Finding[] = []
+  const texts = new Map<string, string>()
+  const sink = collect(findings)
+  const loaded = (machines: Loaded['machines']): Loaded => ({ machines, findings: findings.sort(compareFindings), texts })
+  const top: Place = { file: `${machine.label}machine.yaml`, line: 1, column: 1, endLine: 1, endColumn: 1 }
+  let paths: readonly string[]
+  try {
+    paths = machine.list()
+  } catch (error) {
+    sink(loadRules.unreadableFile, { message: 'the machine folder cannot be read', place: { ...top, file: machine.label || '.' }, note: reason(error) })
+    return loaded([])
+  }
+  if (!paths.includes('machine.yaml')) {
+    sink(loadRules.notAMachine, { message: paths.length === 0 ? 'the folder is empty' : 'the folder has no `machine.yaml`', place: top, help: 'give the folder that holds `machine.yaml`, or write that file first' })
+    return loaded([])
+  }
+  const read = (folder: Folder, path: string) => {
+    const source = readText(folder, path, sink)
+    if (source) texts.set(source.file, source.text)
+    return source
+  }
+  const source = read(machine, 'machine.yaml')
+  const yaml = source && parseYaml(source, sink)
+  const file = yaml && checkShape(machineFile, yaml, sink, 'machine.yaml')
+  if (!yaml || !file) return loaded([])
+
+  const table = <T extends TableName>(name: T): TableRows<T> => {
+    const entry = file.data[name]
+    const source = entry && dataFile(machine, entry.file, yaml, ['data', name, 'file'], read, sink)
+    if (!source) return { rows: [], broken: [] }
+    return loadTable(name, source, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
+  }
+  const devices = table('devices')
+  const tables = { devices, signals: asTheirDevices(table('signals'), devices), cards: table('cards'), parts: table('parts'), alarms: table('alarms'), formats: table('formats') }
+  const register = table('drawings')
+  const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
+  const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [] }
+  const training = loadOptional(machine, 'training.yaml', read)
+  const trained: { training: TrainingFile; references: Omit<Reference, 'page'>[] } = training ? loadTraining(training, sink) : { training: { roles: [], sequences: [] }, references: [] }
+  const pages = loadPages(machine, shared, file.languages.source, file.languages.translations ?? [], sink)
+  for (const [path, text] of pages.texts) texts.set(path, text)
+  const { areas, references: ownReferences } = loadAreas(file, yaml)
+
+  const everything: Everything = {
+    file,
+    placeOf: yaml.placeOf,
+    areas,
+    devices: tables.devices.rows,
+    signals: tables.signals.rows,
+    cards: tables.cards.rows,
+    parts: tables.parts.rows,
+    alarms: tables.alarms.rows,
+    formats: tables.formats.rows,
+    drawings: register.rows.map((row): Drawing => ({ ...row, sheetList: loadSheets(row, machine, sink) })),
+    energy: energy.sources,
+    training: trained.training,
+    terms: mergeTerms([
+      ...[loadOptional(machine, 'glossary.yaml', read)].flatMap((it) => (it ? loadGlossary(it, sink) : [])),
+      ...[loadOptional(shared, 'glossary.yaml', read)].flatMap((it) => (it ? loadGlossary(it, sink) : [])),
+    ]),
+    pages: pages.pages,
+    references: [
+      ...ownReferences,
+      ...Object.entries(tables).flatMap(([name, { rows }]) => tableReferences(name as TableName, rows)),
+      ...tableReferences('drawings', register.rows),
+      ...energy.references,
+      ...trained.references,
+    ],
+    broken: [
+      ...brokenRows('tag', tables.devices),
+      ...brokenRows('card', tables.cards),
+      ...brokenRows('part', tables.parts),
+      ...brokenRows('alarm', tables.alarms),
+      ...brokenRows('drawing', register),
+      ...pages.broken.map(({ id, place }) => ({ kind: 'page' as const, id, place })),
+    ],
+    images: images(machine, shared),
+    inputs: inputs(machine, shared, sink),
+  }
+  return loaded(linkUnits(everything))
+}
+
+const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) => broken.map(({ value, place }) => ({ kind, id: value, place }))
+
+/** A signal is fitted where its device is fitted, unless its own row says otherwise. */
+function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {
+  const fits = new Map(devices.rows.map((device) => [device.tag.value, device.fits]))
+  return { ...signals, rows: signals.rows.map((row) => (row.fits.length > 0 ? row : { ...row, fits: fits.get(row.tag.value) ?? [] })) }
+}
+
+type Read = (folder: Folder, path: string) => ReturnType<typeof readText>
+
+function dataFile(machine: Folder, path: string, yaml: YamlValue, at: readonly string[], read: Read, sink: Sink) {
+  if (machine.size(path) !== undefined && !path.split('/').includes('..')) return read(machine, path)
+  sink(loadRules.missingFile, { message: `there is no file \`${path}\``, place: yaml.placeOf(at), note: 'nothing that it should hold was checked', help: 'the path counts from the machine folder' })
+  return undefined
+}
+
+const loadOptional = (folder: Folder, path: string, read: Read) => (folder.size(path) === undefined ? undefined : read(folder, path))
+
+/** A term of the machine replaces a shared term with the same id. */
+function mergeTerms(terms: readonly Term[]): Term[] {
+  const byId = new Map<string, Term>()
+  for (const term of terms) if (!byId.has(term.id)) byId.set(term.id, term)
+  return [...byId.values()].sort((a, b) => compare(a.id, b.id))
+}
+
+function loadSheets(row: Row<'drawings'>, machine: Folder, sink: Sink): Sheet[] {
+  return Array.from({ length: Math.min(row.sheets.value, 999) }, (_, index): Sheet => {
+    const number = index + 1
+    const path = sheetPath(row, number)
+    const source = machine.size(path) === undefined ? undefined : readText(machine, path, sink)
+    if (source) return parseSheet(source, number, sink)
+    return { number, file: machine.label + path, svg: '', viewBox: { x: 0, y: 0, width: 0, height: 0 }, texts: [] }
+  })
+}
+
+/** Where a sheet lies: `drawings/E-101.svg`, and `drawings/E-104.2.svg` where there are several sheets. */
+export function sheetPath(row: Pick<Row<'drawings'>, 'number' | 'sheets' | 'file'>, sheet: number): string {
+  const base = row.file?.value ?? `drawings/${row.number.value}.svg`
+  return row.sheets.value === 1 ? base : base.replace(/(\.\w+)$/, `.${sheet}$1`)
+}
+
+const isImage = (path: string) => /\.(svg|png|jpe?g|webp)$/i.test(path)
+
+function images(machine: Folder, shared: Folder): Map<string, string> {
+  const found = new Map<string, string>()
+  for (const folder of [shared, machine]) for (const path of folder.list().filter(isImage)) found.set(path, folder.onDisk(path) ?? path)
+  return found
+}
+
+/** Every file that the build depends on, with its hash. */
+function inputs(machine: Folder, shared: Folder, sink: Sink): InputFile[] {
+  const hash = (folder: Folder, prefix: string) =>
+    folder.list().flatMap((path): InputFile[] => {
+      if ((folder.size(path) ?? 0) > 200_000_000) return []
+      try {
+        return [{ path: prefix + path, sha256: createHash('sha256').update(folder.read(path)).digest('hex') }]
+      } catch (error) {
+        sink(loadRules.unreadableFile, { message: 'the file cannot be read', place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }, note: reason(error) })
+        return []
+      }
+    })
+  return [...hash(machine, 'machine/'), ...hash(shared, 'content/')].sort((a, b) => compare(a.path, b.path))
+}

@@ -1,0 +1,158 @@
+import type { AnyPage, PageText, Reference } from '../model/machine.ts'
+import { pageReferences } from '../model/page-references.ts'
+import { type Collection, collections, pageSchemas, translationSchema } from '../model/schema/pages.ts'
+import type { Place } from '../source/place.ts'
+import { type BodyReference, readBody } from './body.ts'
+import { readText } from './decode.ts'
+import type { Folder } from './folder.ts'
+import { loadRules, type Sink } from './load-rules.ts'
+import { parseMdx } from './mdx.ts'
+import { checkShape } from './shape.ts'
+import type { YamlValue } from './yaml.ts'
+
+/** A page with the references that stand in it, in all its languages. */
+export interface LoadedPage {
+  page: AnyPage
+  references: readonly Reference[]
+}
+
+export interface LoadedPages {
+  pages: readonly LoadedPage[]
+  /** Pages that are there and cannot be used because of an error that has been reported. */
+  broken: readonly { id: string; place: Place }[]
+  texts: ReadonlyMap<string, string>
+}
+
+interface PageFile {
+  folder: Folder
+  path: string
+  collection: Collection
+  name: string
+  /** Empty for the source language. */
+  language: string
+  shared: boolean
+}
+
+/** Reads every page of a machine and of the shared content; a page of the machine replaces a shared one. */
+export function loadPages(machine: Folder, shared: Folder, sourceLanguage: string, translations: readonly string[], sink: Sink): LoadedPages {
+  const files = [...pageFiles(machine, 'pages/', false, sink), ...pageFiles(shared, '', true, sink)]
+  const pages: LoadedPage[] = []
+  const broken: { id: string; place: Place }[] = []
+  const texts = new Map<string, string>()
+  const seen = new Map<string, PageFile>()
+  const kept: PageFile[] = []
+  for (const file of files) {
+    const key = `${file.collection}/${file.name}.${file.language}`.toLowerCase()
+    const first = seen.get(key)
+    if (first && first.shared === file.shared) {
+      sink(loadRules.duplicatePage, { message: `this would be the same page as \`${first.folder.label}${first.path}\``, place: startOf(file), related: [{ label: 'first file', place: startOf(first) }], help: 'rename one of them' })
+      continue
+    }
+    if (first) continue
+    seen.set(key, file)
+    kept.push(file)
+  }
+  const sources = kept.filter(({ language }) => language === '')
+  for (const file of sources) {
+    const others = kept.filter((it) => it.language !== '' && it.collection === file.collection && it.name === file.name && it.shared === file.shared)
+    const loaded = loadPage(file, others, sourceLanguage, texts, sink)
+    if (loaded) pages.push(loaded)
+    else broken.push({ id: `${file.collection}/${file.name}`, place: startOf(file) })
+  }
+  for (const file of kept) {
+    if (file.language === '') continue
+    const source = sources.find((it) => it.collection === file.collection && it.name === file.name)
+    if (source?.shared === file.shared) {
+      if (!translations.includes(file.language)) sink(loadRules.strayFile, { message: `machine.yaml lists no translation into \`${file.language}\``, place: startOf(file), help: 'add the language under `languages.translations`, or remove the file' })
+      continue
+    }
+    // A shared translation of a page that the machine replaces belongs to the shared source, which is not read.
+    if (source) continue
+    sink(loadRules.orphanTranslation, { message: `there is no \`${file.name}.mdx\` to translate`, place: startOf(file), help: 'write the page in the source language first, or correct the file name' })
+  }
+  return { pages, broken, texts }
+}
+
+const startOf = ({ folder, path }: PageFile): Place => ({ file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 })
+
+function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): PageFile[] {
+  const files: PageFile[] = []
+  for (const path of folder.list()) {
+    if (!path.startsWith(root)) continue
+    const [collection = '', ...rest] = path.slice(root.length).split('/')
+    const known = collections.find((it) => it === collection)
+    const place = { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }
+    if (!known) {
+      if (/\.mdx?$/.test(path) || (root !== '' && rest.length > 0)) sink(loadRules.strayFile, { message: `\`${collection}\` is not a folder that pages are read from`, place, help: `move it to one of ${collections.join(', ')}` })
+      continue
+    }
+    const [, name, language = ''] = /^([^.]+)(?:\.([a-z]{2}))?\.mdx$/.exec(rest.join('/')) ?? []
+    if (name === undefined) {
+      sink(loadRules.strayFile, { message: `\`${rest.join('/')}\` is not read as a page`, place, help: 'a page is `<name>.mdx`, its translation `<name>.<language>.mdx`' })
+      continue
+    }
+    files.push({ folder, path, collection: known, name, language, shared })
+  }
+  return files
+}
+
+function loadPage(file: PageFile, others: readonly PageFile[], sourceLanguage: string, texts: Map<string, string>, sink: Sink): LoadedPage | undefined {
+  const own = loadText(file, sourceLanguage, texts, sink)
+  if (!own) return undefined
+  const { yaml, text, references } = own
+  const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
+  const translations = new Map<string, PageText & { frontmatter: Record<string, unknown> }>()
+  const all: Reference[] = []
+  for (const other of others) {
+    const translated = loadText(other, other.language, texts, sink)
+    const words = translated && checkShape(translationSchema, translated.yaml, sink, 'the translation')
+    if (!translated || !words) continue
+    translations.set(other.language, { ...translated.text, frontmatter: words })
+    all.push(...translated.references.map((it) => ({ ...it, fits: [] })))
+  }
+  if (!frontmatter) return undefined
+  const fits = 'fits' in frontmatter ? (frontmatter.fits ?? []) : []
+  // The schema was chosen by the collection, so frontmatter and collection belong together.
+  const page = { ...text, id: `${file.collection}/${file.name}`, collection: file.collection, name: file.name, shared: file.shared, frontmatter, placeOf: yaml.placeOf, translations } as unknown as AnyPage
+  const named = frontmatterReferences(file.collection, frontmatter, yaml)
+  const withPage = (language: string) => (it: BodyReference): Reference => ({ ...it, fits, page: { page, language } })
+  return {
+    page,
+    references: [...named, ...references].map(withPage(sourceLanguage)).concat(
+      all.map((it) => ({ ...it, fits, page: { page, language: [...page.translations].find(([, { source }]) => source.file === it.place.file)?.[0] ?? sourceLanguage } })),
+    ),
+  }
+}
+
+function loadText(file: PageFile, language: string, texts: Map<string, string>, sink: Sink): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
+  const source = readText(file.folder, file.path, sink)
+  if (!source) return undefined
+  texts.set(source.file, source.text)
+  const { frontmatter, body } = parseMdx(source, sink)
+  const facts = body && readBody(body, source, file.collection, sink)
+  if (!frontmatter || !body || !facts) return undefined
+  return { yaml: frontmatter, text: { language, source, body, headings: facts.headings, anchors: facts.anchors }, references: facts.references }
+}
+
+/** What the frontmatter names, by the table of its collection. */
+function frontmatterReferences(collection: Collection, frontmatter: object, yaml: YamlValue): BodyReference[] {
+  const references: BodyReference[] = []
+  const add = (kind: Reference['kind'], value: unknown, path: readonly (string | number)[]) => {
+    if (typeof value === 'string') references.push({ kind, id: value, place: inQuotes(yaml, path) })
+  }
+  const values = new Map<string, unknown>(Object.entries(frontmatter))
+  for (const [key, kind] of Object.entries(pageReferences[collection])) {
+    const [list = '', property] = key.split('.')
+    const value = values.get(list)
+    if (!Array.isArray(value)) add(kind, value, [list])
+    else for (const [index, item] of value.entries()) add(kind, property ? item[property] : item, property ? [list, index, property] : [list, index])
+  }
+  return references
+}
+
+/** The place of a text value without its quotes. */
+export function inQuotes(yaml: YamlValue, path: readonly (string | number)[]): Place {
+  const place = yaml.placeOf(path)
+  if (!/^["']/.test(yaml.written(path) ?? '') || place.line !== place.endLine) return place
+  return { ...place, column: place.column + 1, endColumn: place.endColumn - 1 }
+}

@@ -1,0 +1,111 @@
+import type { Area, EnergySource, Reference, Term } from '../model/machine.ts'
+import { energyFile } from '../model/schema/energy-file.ts'
+import { glossaryFile } from '../model/schema/glossary-file.ts'
+import type { MachineFile } from '../model/schema/machine-file.ts'
+import { type TrainingFile, trainingFile } from '../model/schema/training-file.ts'
+import type { WordsInput } from '../model/schema/common.ts'
+import type { Words } from '../model/words.ts'
+import type { Located } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
+import type { Sink } from './load-rules.ts'
+import { inQuotes } from './pages.ts'
+import { checkShape } from './shape.ts'
+import { wordsFrom } from './table.ts'
+import { type Path, parseYaml, type YamlValue } from './yaml.ts'
+
+type Named = Omit<Reference, 'page'>
+
+/** Makes values of a YAML file into values with places. */
+function locator(yaml: YamlValue, sourceLanguage: string) {
+  const text = (value: string, path: Path): Located<string> => ({ value, place: inQuotes(yaml, path) })
+  return {
+    text,
+    texts: (values: readonly string[], path: Path) => values.map((value, index) => text(value, [...path, index])),
+    words: (input: WordsInput, path: Path): Words => wordsFrom(input, (language) => inQuotes(yaml, language ? [...path, language] : path), sourceLanguage),
+  }
+}
+
+/** The energy sources of `energy.yaml` and what they name. */
+export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sink): { sources: EnergySource[]; references: Named[] } {
+  const yaml = parseYaml(source, sink)
+  const file = yaml && checkShape(energyFile, yaml, sink, 'the file')
+  if (!yaml || !file) return { sources: [], references: [] }
+  const { text, texts, words } = locator(yaml, sourceLanguage)
+  const references: Named[] = []
+  const sources = file.sources.map((it, index): EnergySource => {
+    const at: Path = ['sources', index]
+    const fits = it.fits ?? []
+    const name = (kind: Reference['kind'], { value, place }: Located<string>) => references.push({ kind, id: value, place, fits })
+    const source: EnergySource = {
+      id: text(it.id, [...at, 'id']),
+      form: it.form,
+      name: words(it.name, [...at, 'name']),
+      magnitude: it.magnitude,
+      areas: texts(it.areas, [...at, 'areas']),
+      hazard: words(it.hazard, [...at, 'hazard']),
+      isolation: it.isolation.map((point, n) => {
+        const path: Path = [...at, 'isolation', n]
+        return {
+          point: text(point.point, [...path, 'point']),
+          tag: text(point.tag, [...path, 'tag']),
+          safe: words(point.safe, [...path, 'safe']),
+          place: words(point.place, [...path, 'place']),
+          hardware: words(point.hardware, [...path, 'hardware']),
+          lockable: point.lockable,
+        }
+      }),
+      stored: it.stored,
+      reaccumulates: it.reaccumulates ?? false,
+      dissipate: it.dissipate === undefined ? undefined : words(it.dissipate, [...at, 'dissipate']),
+      waitS: it.waitS,
+      waitBasis: it.waitBasis === undefined ? undefined : words(it.waitBasis, [...at, 'waitBasis']),
+      verify: { method: words(it.verify.method, [...at, 'verify', 'method']), expect: words(it.verify.expect, [...at, 'verify', 'expect']), tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']) },
+      fits: texts(fits, [...at, 'fits']),
+    }
+    for (const area of source.areas) name('area', area)
+    for (const { tag } of source.isolation) name('tag', tag)
+    for (const tag of source.verify.tags) name('tag', tag)
+    for (const { value, place } of source.fits) references.push({ kind: 'option', id: value, place, fits: [] })
+    return source
+  })
+  return { sources, references }
+}
+
+/** Roles and sequences of `training.yaml` and the lessons they name. */
+export function loadTraining(source: SourceText, sink: Sink): { training: TrainingFile; references: Named[] } {
+  const yaml = parseYaml(source, sink)
+  const training = yaml && checkShape(trainingFile, yaml, sink, 'the file')
+  if (!yaml || !training) return { training: { roles: [], sequences: [] }, references: [] }
+  const references = training.sequences.flatMap(({ role, lessons }, index): Named[] => [
+    { kind: 'role', id: role, place: inQuotes(yaml, ['sequences', index, 'role']), fits: [] },
+    ...lessons.map((id, n): Named => ({ kind: 'lesson', id, place: inQuotes(yaml, ['sequences', index, 'lessons', n]), fits: [] })),
+  ])
+  return { training, references }
+}
+
+/** The terms of a `glossary.yaml`. */
+export function loadGlossary(source: SourceText, sink: Sink): Term[] {
+  const yaml = parseYaml(source, sink)
+  const file = yaml && checkShape(glossaryFile, yaml, sink, 'the glossary')
+  if (!yaml || !file) return []
+  return Object.entries(file).map(([id, byLanguage]) => ({
+    id,
+    byLanguage: Object.fromEntries(Object.entries(byLanguage).map(([language, it]) => [language, { ...it, synonyms: it.synonyms ?? [] }])),
+    place: yaml.placeOfKey([], id),
+  }))
+}
+
+/** The areas of `machine.yaml`, and what the file itself names. */
+export function loadAreas(file: MachineFile, yaml: YamlValue): { areas: Area[]; references: Named[] } {
+  const { text, words } = locator(yaml, file.languages.source)
+  const areas = (file.areas ?? []).map((area, index): Area => ({
+    id: text(area.id, ['areas', index, 'id']),
+    name: words(area.name, ['areas', index, 'name']),
+    ...(area.outline ? { outline: area.outline } : {}),
+  }))
+  const references = file.units.flatMap(({ fitted }, index) => fitted.map((id, n): Named => ({ kind: 'option', id, place: inQuotes(yaml, ['units', index, 'fitted', n]), fits: [] })))
+  if (file.plan) {
+    references.push({ kind: 'drawing', id: file.plan.drawing, place: inQuotes(yaml, ['plan', 'drawing']), fits: [], ...(file.plan.sheet ? { sheet: { value: file.plan.sheet, place: yaml.placeOf(['plan', 'sheet']) } } : {}) })
+  }
+  return { areas, references }
+}

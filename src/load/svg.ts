@@ -1,0 +1,93 @@
+import type { Element, Nodes, Root } from 'xast'
+import { fromXml } from 'xast-util-from-xml'
+import { toXml } from 'xast-util-to-xml'
+import type { Sheet, SheetText } from '../model/machine.ts'
+import type { SourceText } from '../source/source-text.ts'
+import { loadRules, type Sink } from './load-rules.ts'
+import { identity, type Matrix, multiply, parseTransform } from './svg-transform.ts'
+
+/** Reads one SVG sheet: cleans it and finds its texts. An empty sheet, with a finding, when it is broken. */
+export function parseSheet(source: SourceText, number: number, sink: Sink): Sheet {
+  const empty: Sheet = { number, file: source.file, svg: '', viewBox: { x: 0, y: 0, width: 0, height: 0 }, texts: [] }
+  let tree: Root
+  try {
+    tree = fromXml(source.text)
+  } catch (error) {
+    const thrown = error instanceof Error ? error : new Error(String(error))
+    const { line, column } = thrown as { line?: number; column?: number }
+    const offset = line && column ? source.text.split('\n').slice(0, line - 1).reduce((sum, it) => sum + it.length + 1, 0) + column - 1 : 0
+    sink(loadRules.brokenDrawing, { message: `the sheet is not valid XML: ${thrown.message.replace(/\s*\(line \d+.*$/s, '').toLowerCase()}`, place: source.place(offset, offset + 1) })
+    return empty
+  }
+  const svg = tree.children.find((node): node is Element => node.type === 'element' && node.name === 'svg')
+  const viewBox = svg?.attributes.viewBox?.trim().split(/[\s,]+/).map(Number)
+  const [x, y, width, height] = viewBox ?? []
+  if (!svg || x === undefined || y === undefined || !width || !height || viewBox?.some(Number.isNaN)) {
+    sink(loadRules.brokenDrawing, { message: svg ? 'the sheet has no `viewBox`' : 'the file holds no `<svg>`', place: source.place(0, 1), help: 'export the sheet as SVG with `viewBox="0 0 width height"`' })
+    return empty
+  }
+  const clean = cleaned(svg)
+  delete clean.attributes.width
+  delete clean.attributes.height
+  const texts: SheetText[] = []
+  collectTexts(clean, identity, 16, texts)
+  return { number, file: source.file, svg: toXml(clean, { closeEmptyElements: true }), viewBox: { x, y, width, height }, texts }
+}
+
+const dropped = new Set(['script', 'foreignObject', 'metadata', 'iframe', 'audio', 'video', 'animate', 'set', 'handler'])
+
+/** The element without scripts, event handlers, outside references, comments and foreign content. */
+function cleaned(element: Element): Element {
+  const attributes: Record<string, string> = {}
+  for (const [name, value] of Object.entries(element.attributes)) {
+    if (typeof value !== 'string' || /^on/i.test(name)) continue
+    if (/^(xlink:)?href$/.test(name) && !value.trim().startsWith('#') && !/^data:image\/(png|jpeg|webp);/.test(value)) continue
+    if (/url\(\s*['"]?(?!#)/i.test(value) || (name.includes(':') && !/^(xlink|xml|xmlns):/.test(name))) continue
+    attributes[name] = value
+  }
+  const children = element.children.flatMap((child): Element['children'] => {
+    if (child.type === 'text') return [child]
+    if (child.type !== 'element' || dropped.has(child.name) || child.name.includes(':')) return []
+    if (child.name === 'style' && /@import|url\(/i.test(textOf(child))) return []
+    return [cleaned(child)]
+  })
+  return { type: 'element', name: element.name, attributes, children }
+}
+
+/** Every text with the middle of its place on the sheet. A tspan that has its own position is a text of its own. */
+function collectTexts(element: Element, outer: Matrix, outerFontSize: number, texts: SheetText[]): void {
+  const matrix = element.attributes.transform ? multiply(outer, parseTransform(element.attributes.transform)) : outer
+  const fontSize = fontSizeOf(element) ?? outerFontSize
+  if (element.name === 'text') {
+    addText(element, element, matrix, fontSize, texts)
+    return
+  }
+  if (element.name === 'defs' || element.name === 'symbol') return
+  for (const child of element.children) if (child.type === 'element') collectTexts(child, matrix, fontSize, texts)
+}
+
+function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: number, texts: SheetText[]): void {
+  const placed = element.children.filter((child): child is Element => child.type === 'element' && child.attributes.x !== undefined && child.attributes.y !== undefined)
+  for (const span of placed) addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, texts)
+  const text = element.children.filter((child) => !placed.some((it) => it === child)).map(textOf).join('').replace(/\s+/g, ' ').trim()
+  if (text === '') return
+  const [x, y] = [Number.parseFloat(element.attributes.x ?? '0'), Number.parseFloat(element.attributes.y ?? '0')]
+  // Letters of drawing fonts are about 0.6 of the font size wide; the mark round a tag needs no more.
+  const width = text.length * fontSize * 0.6
+  const anchor = anchored.attributes['text-anchor']
+  const middle = x + (anchor === 'middle' ? 0 : anchor === 'end' ? -width / 2 : width / 2)
+  const raised = element.attributes['dominant-baseline'] ? y : y - fontSize * 0.35
+  const [a, b, c, d, e, f] = matrix
+  texts.push({ text, x: a * middle + c * raised + e, y: b * middle + d * raised + f, fontSize: fontSize * Math.hypot(a, b), angleDeg: (Math.atan2(b, a) * 180) / Math.PI })
+}
+
+function fontSizeOf(element: Element): number | undefined {
+  const written = element.attributes['font-size'] ?? /font-size\s*:\s*([\d.]+)/.exec(element.attributes.style ?? '')?.[1]
+  const size = written === undefined || written === null ? Number.NaN : Number.parseFloat(written)
+  return Number.isNaN(size) ? undefined : size
+}
+
+function textOf(node: Nodes): string {
+  if (node.type === 'text') return node.value
+  return 'children' in node ? node.children.map(textOf).join('') : ''
+}

@@ -1,0 +1,175 @@
+import type { WordsInput } from '../model/schema/common.ts'
+import { type CellType, type Column, type Row, type TableName, tables } from '../model/schema/tables.ts'
+import type { Words } from '../model/words.ts'
+import type { Located, Place } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
+import { parseCsv, trimmed } from './csv.ts'
+import { loadRules, type Sink } from './load-rules.ts'
+
+export interface TableOptions {
+  /** Our column name -> heading in the file. */
+  headings: Readonly<Record<string, string>>
+  sourceLanguage: string
+}
+
+/** Rows of a table, and the rows whose own faults keep them out: their key and place. */
+export interface TableRows<T extends TableName> {
+  rows: Row<T>[]
+  broken: Located<string>[]
+}
+
+const names: Record<TableName, string> = {
+  devices: 'device list',
+  signals: 'I/O list',
+  cards: 'list of cards',
+  parts: 'bill of materials',
+  drawings: 'drawing register',
+  alarms: 'alarm list',
+  formats: 'list of formats',
+}
+
+export function loadTable<T extends TableName>(table: T, source: SourceText, options: TableOptions, sink: Sink): TableRows<T> {
+  const columns: Record<string, Column> = tables[table]
+  const csv = parseCsv(source, sink)
+  const { positions, complete } = matchHeader(table, csv, source, options, sink)
+  if (!complete) return { rows: [], broken: [] }
+  const rows: Row<T>[] = []
+  const broken: Located<string>[] = []
+  const [keyColumn] = Object.keys(columns)
+  for (const { cells, place } of csv.records) {
+    let sound = true
+    const surplus = cells[csv.header.length]
+    if (surplus && cells.slice(csv.header.length).some(({ value }) => value.trim() !== '')) {
+      sound = false
+      sink(loadRules.extraCells, { message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`, place: surplus.place, help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes` })
+    }
+    const row: Record<string, unknown> = { place }
+    for (const [name, column] of Object.entries(columns)) {
+      const read = readColumn(name, column, cells, positions, options, place, sink)
+      if (!read.sound) sound = false
+      row[name] = read.value
+    }
+    const key = keyColumn === undefined ? undefined : cells[positions.get(keyColumn) ?? -1]
+    // The cells were read by the very columns that define the type of the row.
+    if (sound) rows.push(row as Row<T>)
+    else if (key) broken.push(trimmed(key))
+  }
+  return { rows, broken }
+}
+
+function matchHeader(table: TableName, csv: ReturnType<typeof parseCsv>, source: SourceText, { headings }: TableOptions, sink: Sink) {
+  const columns: Record<string, Column> = tables[table]
+  const positions = new Map<string, number>()
+  const used = new Set<number>()
+  const wanted = [...Object.keys(columns), ...Object.keys(headings).filter((name) => name.includes('.'))]
+  const plain = new Set(wanted)
+  for (const [index, { value }] of csv.header.entries()) {
+    const name = wanted.find((it) => (headings[it] ?? it) === value) ?? translated(value, columns)
+    if (name === undefined) continue
+    positions.set(name, index)
+    plain.delete(name)
+    used.add(index)
+  }
+  const split = csv.header.map(({ value }) => value).join(', ')
+  const note = `the columns are read from the first line, split at ${csv.separator === '\t' ? 'tabs' : `\`${csv.separator}\``}: ${split}`
+  const strange = [...csv.header.entries()].filter(([index, { value }]) => !used.has(index) && value !== '')
+  let complete = true
+  for (const name of wanted) {
+    if (positions.has(name) || (!columns[name]?.required && headings[name] === undefined)) continue
+    complete = false
+    const heading = headings[name] ?? name
+    const near = strange.find(([, { value }]) => alike(value, heading))?.[1]
+    sink(loadRules.missingColumn, {
+      message: `the ${names[table]} has no column \`${heading}\``,
+      place: near?.place ?? csv.header[0]?.place ?? source.place(0),
+      note,
+      help: `${near ? `rename \`${near.value}\` to \`${heading}\`` : `add the column, or name it under \`columns\` in machine.yaml`}; the ${csv.records.length} rows were not checked because of this`,
+    })
+  }
+  if (complete) {
+    for (const [, { value, place }] of strange) {
+      sink(loadRules.unknownColumn, { message: `the column \`${value}\` is not read`, place, help: 'name it under `columns` in machine.yaml if one of our columns is meant' })
+    }
+  }
+  return { positions, complete }
+}
+
+/** `description.es` is known without being listed, for every column of words. */
+function translated(heading: string, columns: Record<string, Column>): string | undefined {
+  const [, name, language] = /^(\w+)\.([a-z]{2})$/.exec(heading) ?? []
+  return name !== undefined && language !== undefined && columns[name]?.type === 'words' ? heading : undefined
+}
+
+const alike = (a: string, b: string) => {
+  const letters = (text: string) => [...text.toLowerCase().replace(/[^a-z]/g, '')].sort().join('')
+  const [one, two] = [letters(a), letters(b)]
+  return one === two || (Math.abs(one.length - two.length) === 1 && (one.length > two.length ? holds(one, two) : holds(two, one)))
+}
+/** Whether `long` holds every letter of `short`, both sorted. */
+const holds = (long: string, short: string) => {
+  let at = 0
+  for (const letter of long) if (letter === short[at]) at++
+  return at === short.length
+}
+
+function readColumn(name: string, column: Column, cells: readonly Located<string>[], positions: ReadonlyMap<string, number>, { sourceLanguage }: TableOptions, row: Place, sink: Sink): { value: unknown; sound: boolean } {
+  const at = (column: string) => {
+    const index = positions.get(column)
+    const cell = index === undefined ? undefined : cells[index]
+    return cell && cell.value.trim() !== '' ? trimmed(cell) : undefined
+  }
+  const cell = at(name)
+  if (!cell) {
+    if (column.required) {
+      const index = positions.get(name) ?? 0
+      sink(loadRules.missingValue, { message: `the row has no \`${name}\``, place: cells[index]?.place ?? row })
+    }
+    return { value: column.type === 'list' ? [] : undefined, sound: !column.required }
+  }
+  if (column.type === 'words') return { value: wordsOf(name, cell, at, positions, sourceLanguage), sound: true }
+  const result = readCell(cell, column.type)
+  if ('value' in result) return { value: result.value, sound: true }
+  sink(loadRules.wrongType, { message: `\`${name}\` ${result.problem}`, place: cell.place, ...(result.help ? { help: result.help } : {}) })
+  return { value: undefined, sound: false }
+}
+
+function wordsOf(name: string, cell: Located<string>, at: (column: string) => Located<string> | undefined, positions: ReadonlyMap<string, number>, sourceLanguage: string): Words {
+  const words: Record<string, Located<string>> = { [sourceLanguage]: cell }
+  for (const column of positions.keys()) {
+    const language = column.startsWith(`${name}.`) ? column.slice(name.length + 1) : undefined
+    const text = language ? at(column) : undefined
+    if (language && text) words[language] = text
+  }
+  return words
+}
+
+type CellResult = { value: unknown } | { problem: string; help?: string }
+
+function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): CellResult {
+  const { value, place } = cell
+  if (type === 'identifier') return { value: cell }
+  if (type === 'list') return { value: splitList(cell) }
+  if (typeof type === 'object') {
+    if (type.oneOf.includes(value)) return { value: cell }
+    return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}` }
+  }
+  if (/^-?\d+,\d+$/.test(value)) return { problem: `has a decimal comma: \`${value}\``, help: `write \`${value.replace(',', '.')}\`` }
+  if (!/^-?\d+(\.\d+)?$/.test(value)) return { problem: `takes a number, and holds \`${value}\`` }
+  const number = Number(value)
+  if (type === 'integer' && !(Number.isInteger(number) && number >= 1)) return { problem: `takes a whole number from 1, and holds \`${value}\`` }
+  return { value: { value: number, place } }
+}
+
+/** Identifiers separated by spaces, `|` or line breaks, each with its own place where the cell is on one line. */
+function splitList({ value, place }: Located<string>): Located<string>[] {
+  return [...value.matchAll(/[^\s|]+/g)].map(({ 0: item, index }) => ({
+    value: item,
+    place: place.line === place.endLine ? { ...place, column: place.column + index, endColumn: place.column + index + item.length } : place,
+  }))
+}
+
+/** Text given once, or by language, as words with places. */
+export function wordsFrom(input: WordsInput, place: (language?: string) => Place, sourceLanguage: string): Words {
+  if (typeof input === 'string') return { [sourceLanguage]: { value: input, place: place() } }
+  return Object.fromEntries(Object.entries(input).map(([language, value]) => [language, { value, place: place(language) }]))
+}

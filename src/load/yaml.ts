@@ -1,0 +1,69 @@
+import { isAlias, isMap, isNode, isPair, isScalar, type Node, parseDocument, visit } from 'yaml'
+import type { Place } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
+import { loadRules, type Sink } from './load-rules.ts'
+
+export type Path = readonly (string | number)[]
+
+/** A YAML value and where its parts stand. */
+export interface YamlValue {
+  value: unknown
+  /** The place of the value at a path, or of the nearest owner that is there. */
+  placeOf(path: Path): Place
+  /** The place of a key in the map at a path; of the map when the key is not there. */
+  placeOfKey(path: Path, key: string): Place
+  /** The text of the value at a path, as it is written in the file. */
+  written(path: Path): string | undefined
+}
+
+/**
+ * Reads YAML text that starts at `offset` of its file and ends at `end`. Undefined, with findings, when it
+ * cannot be read or uses anchors and aliases.
+ */
+export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = source.text.length): YamlValue | undefined {
+  const doc = parseDocument(source.text.slice(offset, end), { keepSourceTokens: false, prettyErrors: false, strict: true, uniqueKeys: true })
+  const place = (from: number, to: number) => source.place(offset + from, offset + to)
+  if (doc.errors.length > 0) {
+    for (const { message, pos } of doc.errors.slice(0, 1)) {
+      sink(loadRules.yamlSyntax, { message: sentence(message), place: place(pos[0], Math.max(pos[1], pos[0] + 1)), note: 'none of the values in it were checked' })
+    }
+    return undefined
+  }
+  let alias: Node | undefined
+  visit(doc, { Alias: (_, node) => void (alias ??= node) })
+  if (alias?.range) {
+    sink(loadRules.yamlAlias, { message: `\`*${isAlias(alias) ? alias.source : ''}\` refers to an anchor`, place: place(alias.range[0], alias.range[1]), help: 'write the value out here', note: 'none of the values in it were checked' })
+    return undefined
+  }
+  const nodeAt = (path: Path) => {
+    const node = path.length === 0 ? doc.contents : doc.getIn(path, true)
+    return isNode(node) ? node : undefined
+  }
+  const rangeOf = (node: Node | null | undefined) => (node?.range ? place(node.range[0], node.range[1]) : place(0, 0))
+  const placeOf = (path: Path): Place => {
+    const node = nodeAt(path)
+    if (node || path.length === 0) return rangeOf(isMap(node) && node.flow !== true ? firstKey(node) : node)
+    return placeOf(path.slice(0, -1))
+  }
+  return {
+    value: doc.toJS({ maxAliasCount: 0 }),
+    placeOf,
+    placeOfKey(path, key) {
+      const owner = nodeAt(path)
+      const pair = isMap(owner) ? owner.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === key) : undefined
+      return pair && isNode(pair.key) ? rangeOf(pair.key) : placeOf(path)
+    },
+    written(path) {
+      const node = nodeAt(path)
+      return isScalar(node) && node.range ? source.text.slice(offset + node.range[0], offset + node.range[1]) : undefined
+    },
+  }
+}
+
+/** A block map is pointed at by its first key: its whole range would underline half the file. */
+function firstKey(map: Node | undefined): Node | undefined {
+  const first = isMap(map) ? map.items[0] : undefined
+  return first && isNode(first.key) ? first.key : map
+}
+
+const sentence = (message: string) => message.replace(/\.?\s*$/, '').replace(/^[A-Z]/, (letter) => letter.toLowerCase())
