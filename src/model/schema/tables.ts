@@ -115,26 +115,28 @@ export const tables = {
   },
 } as const satisfies Record<TableName, Record<string, Column>>
 
-type ValueOf<C extends Column> = C['type'] extends 'identifier'
+type ValueOf<T> = T extends 'identifier'
   ? Located<string>
-  : C['type'] extends 'words'
+  : T extends 'words'
     ? Words
-    : C['type'] extends 'number' | 'integer'
+    : T extends 'number' | 'integer'
       ? Located<number>
-      : C['type'] extends { oneOf: readonly (infer O)[] }
+      : T extends { oneOf: readonly (infer O)[] }
         ? Located<O>
         : never
 
 type Columns<T extends TableName> = (typeof tables)[T]
 
+type CellOf<C> = C extends { type: 'list' }
+  ? readonly Located<string>[]
+  : C extends { type: infer T; required: true }
+    ? ValueOf<T>
+    : C extends { type: infer T }
+      ? ValueOf<T> | undefined
+      : never
+
 /** A row of a table as it is read: one property a column, each with the place of its cell. */
-export type Row<T extends TableName> = {
-  readonly [C in keyof Columns<T>]: Columns<T>[C] extends { type: 'list' }
-    ? readonly Located<string>[]
-    : Columns<T>[C] extends { required: true }
-      ? ValueOf<Columns<T>[C] & Column>
-      : ValueOf<Columns<T>[C] & Column> | undefined
-} & {
+export type Row<T extends TableName> = { readonly [C in keyof Columns<T>]: CellOf<Columns<T>[C]> } & {
   /** The whole row in its file. */
   readonly place: Place
 }

@@ -1,0 +1,127 @@
+import type { Alarm, AnyPage, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
+
+/** A device's tag as it stands on a sheet. */
+export interface Sighting {
+  drawing: Drawing
+  sheet: Sheet
+  text: SheetText
+}
+
+/**
+ * What refers to what, found once from the data and the pages; an author never writes a back-reference.
+ * Every list is in the order of its own table or by page id.
+ */
+export interface Graph {
+  device(tag: string): Device | undefined
+  part(number: string): Part | undefined
+  drawing(number: string): Drawing | undefined
+  alarm(number: string): Alarm | undefined
+  page(id: string): AnyPage | undefined
+  energy(id: string): EnergySource | undefined
+  signalsOf(tag: string): readonly Signal[]
+  alarmsOf(tag: string): readonly Alarm[]
+  /** Pages whose frontmatter or body, in the source language, name the device. */
+  pagesNaming(tag: string): readonly AnyPage[]
+  lessonsOf(device: Device): readonly Page<'lessons'>[]
+  /** Lockouts that make the device safe to work on: those that cover its area or name it. */
+  lockoutsOf(device: Device): readonly Page<'lockout'>[]
+  componentPagesOf(tag: string): readonly Page<'components'>[]
+  sightingsOf(tag: string): readonly Sighting[]
+  recoveryOf(alarmNumber: string): Page<'alarms'> | undefined
+  devicesWithPart(number: string): readonly Device[]
+  devicesOfLesson(lesson: Page<'lessons'>): readonly Device[]
+  /** Pages that name a part, an alarm, a drawing or another page. */
+  pagesReferringTo(kind: Reference['kind'], id: string): readonly AnyPage[]
+  /** Parts that were replaced by this one, nearest first. */
+  replacedBy(number: string): readonly Part[]
+  /** The part to order today: the end of the chain of successors; stops before a circle. */
+  latest(part: Part): Part
+  isolationsOf(tag: string): readonly EnergySource[]
+}
+
+export function graphOf(machine: Machine): Graph {
+  const devices = indexBy(machine.devices, ({ tag }) => tag.value)
+  const parts = indexBy(machine.parts, ({ number }) => number.value)
+  const drawings = indexBy(machine.drawings, ({ number }) => number.value)
+  const alarms = indexBy(machine.alarms, ({ number }) => number.value)
+  const pages = indexBy(machine.pages, ({ id }) => id)
+  const signals = groupBy(machine.signals, ({ tag }) => [tag.value])
+  const alarmsByTag = groupBy(machine.alarms, ({ tags }) => tags.map(({ value }) => value))
+  const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
+  const sightings = groupBy(sightingsOn(machine, devices), ({ text }) => [text.text])
+  const naming = referrers(machine)
+  const of = <C extends AnyPage['collection']>(collection: C) => machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
+  const lessons = of('lessons')
+  const lockouts = of('lockout')
+  const components = groupBy(of('components'), ({ frontmatter }) => frontmatter.tags)
+  const recoveries = indexBy(of('alarms'), ({ frontmatter }) => frontmatter.alarm)
+  const predecessors = groupBy(machine.parts, ({ supersededBy }) => (supersededBy ? [supersededBy.value] : []))
+  const pagesReferringTo = (kind: Reference['kind'], id: string) => naming.get(`${kind}:${id}`) ?? []
+  const latest = (part: Part, seen: readonly string[] = []): Part => {
+    const next = part.supersededBy && parts.get(part.supersededBy.value)
+    return next && !seen.includes(next.number.value) ? latest(next, [...seen, part.number.value]) : part
+  }
+  return {
+    device: (tag) => devices.get(tag),
+    part: (number) => parts.get(number),
+    drawing: (number) => drawings.get(number),
+    alarm: (number) => alarms.get(number),
+    page: (id) => pages.get(id),
+    energy: (id) => machine.energy.find((source) => source.id.value === id),
+    signalsOf: (tag) => signals.get(tag) ?? [],
+    alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
+    pagesNaming: (tag) => pagesReferringTo('tag', tag),
+    lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
+    lockoutsOf: ({ tag, area }) => lockouts.filter(({ id, frontmatter }) => (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id)),
+    componentPagesOf: (tag) => components.get(tag) ?? [],
+    sightingsOf: (tag) => sightings.get(tag) ?? [],
+    recoveryOf: (number) => recoveries.get(number),
+    devicesWithPart: (number) => devicesByPart.get(number) ?? [],
+    devicesOfLesson: ({ frontmatter }) => machine.devices.filter((device) => fitsDevice(frontmatter, device)),
+    pagesReferringTo,
+    replacedBy: (number) => predecessors.get(number) ?? [],
+    latest,
+    isolationsOf: (tag) => machine.energy.filter(({ isolation }) => isolation.some((point) => point.tag.value === tag)),
+  }
+}
+
+function fitsDevice({ technology, tags }: Page<'lessons'>['frontmatter'], device: Device): boolean {
+  return (tags?.includes(device.tag.value) ?? false) || (device.technology !== undefined && (technology?.includes(device.technology.value) ?? false))
+}
+
+/** Every text on a sheet that is the tag of a device. */
+function sightingsOn(machine: Machine, devices: ReadonlyMap<string, Device>): Sighting[] {
+  return machine.drawings.flatMap((drawing) => drawing.sheetList.flatMap((sheet) => sheet.texts.filter(({ text }) => devices.has(text)).map((text) => ({ drawing, sheet, text }))))
+}
+
+/** `<kind>:<id>` -> the pages that refer to it in the source language, each once, by id. */
+function referrers(machine: Machine): Map<string, AnyPage[]> {
+  const found = new Map<string, AnyPage[]>()
+  for (const { kind, id, page } of machine.references) {
+    if (!page || page.language !== machine.sourceLanguage) continue
+    const key = `${kind}:${id}`
+    const list = found.get(key)
+    if (!list) found.set(key, [page.page])
+    else if (!list.includes(page.page)) list.push(page.page)
+  }
+  return found
+}
+
+/** The first row wins; a second one with the same key is a finding that stops the build. */
+function indexBy<T>(rows: readonly T[], key: (row: T) => string): Map<string, T> {
+  const map = new Map<string, T>()
+  for (const row of rows) if (!map.has(key(row))) map.set(key(row), row)
+  return map
+}
+
+function groupBy<T>(rows: readonly T[], keys: (row: T) => readonly string[]): Map<string, T[]> {
+  const map = new Map<string, T[]>()
+  for (const row of rows) {
+    for (const key of keys(row)) {
+      const list = map.get(key)
+      if (list) list.push(row)
+      else map.set(key, [row])
+    }
+  }
+  return map
+}
