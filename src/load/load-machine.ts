@@ -11,7 +11,7 @@ import { type Everything, linkUnits } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { loadPages } from './pages.ts'
-import { loadAreas, loadEnergy, loadGlossary, loadTraining } from './records.ts'
+import { loadEnergy, loadGlossary, loadOwn, loadTraining } from './records.ts'
 import { checkShape } from './shape.ts'
 import { parseSheet } from './svg.ts'
 import { loadTable, type TableRows } from './table.ts'
@@ -64,12 +64,14 @@ export function loadMachine(machine: Folder, shared: Folder): Loaded {
   const trained: { training: TrainingFile; references: Omit<Reference, 'page'>[] } = training ? loadTraining(training, sink) : { training: { roles: [], sequences: [] }, references: [] }
   const pages = loadPages(machine, shared, file.languages.source, file.languages.translations ?? [], sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
-  const { areas, references: ownReferences } = loadAreas(file, yaml)
+  const own = loadOwn(file, yaml)
 
   const everything: Everything = {
     file,
     placeOf: yaml.placeOf,
-    areas,
+    name: own.name,
+    options: own.options,
+    areas: own.areas,
     devices: tables.devices.rows,
     signals: tables.signals.rows,
     cards: tables.cards.rows,
@@ -85,7 +87,7 @@ export function loadMachine(machine: Folder, shared: Folder): Loaded {
     ]),
     pages: pages.pages,
     references: [
-      ...ownReferences,
+      ...own.references,
       ...Object.entries(tables).flatMap(([name, { rows }]) => tableReferences(name as TableName, rows)),
       ...tableReferences('drawings', register.rows),
       ...energy.references,

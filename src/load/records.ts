@@ -95,8 +95,8 @@ export function loadGlossary(source: SourceText, sink: Sink): Term[] {
   }))
 }
 
-/** The areas of `machine.yaml`, and what the file itself names. */
-export function loadAreas(file: MachineFile, yaml: YamlValue): { areas: Area[]; references: Named[] } {
+/** Name, options and areas of `machine.yaml` with their places, and what the file itself names. */
+export function loadOwn(file: MachineFile, yaml: YamlValue): { name: Words; options: Map<string, Words>; areas: Area[]; references: Named[] } {
   const { text, words } = locator(yaml, file.languages.source)
   const areas = (file.areas ?? []).map((area, index): Area => ({
     id: text(area.id, ['areas', index, 'id']),
@@ -107,5 +107,6 @@ export function loadAreas(file: MachineFile, yaml: YamlValue): { areas: Area[]; 
   if (file.plan) {
     references.push({ kind: 'drawing', id: file.plan.drawing, place: inQuotes(yaml, ['plan', 'drawing']), fits: [], ...(file.plan.sheet ? { sheet: { value: file.plan.sheet, place: yaml.placeOf(['plan', 'sheet']) } } : {}) })
   }
-  return { areas, references }
+  const options = new Map(Object.entries(file.options ?? {}).map(([id, it]) => [id, words(it, ['options', id])]))
+  return { name: words(file.name, ['name']), options, areas, references }
 }

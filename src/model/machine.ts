@@ -142,6 +142,10 @@ export interface Machine {
   sourceLanguage: string
   /** Source language first. */
   languages: readonly string[]
+  /** What the machine is. */
+  name: Words
+  /** Option id -> what it is. */
+  options: ReadonlyMap<string, Words>
   devices: readonly Device[]
   signals: readonly Signal[]
   cards: readonly Card[]

@@ -1,0 +1,56 @@
+import { createHash } from 'node:crypto'
+import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { build } from 'esbuild'
+import type { Machine } from '../model/machine.ts'
+import { sheetFile } from './parts/plan.ts'
+
+const here = fileURLToPath(new URL('.', import.meta.url))
+
+/** Oldest engine that the scripts and styles are lowered for. */
+const target = 'chrome80'
+
+const fonts: Readonly<Record<string, string>> = {
+  'text-400.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-400-normal.woff2',
+  'text-700.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-700-normal.woff2',
+  'label-500.woff2': '@fontsource/ibm-plex-mono/files/ibm-plex-mono-latin-500-normal.woff2',
+}
+
+/**
+ * Writes `assets/`: one style sheet, the fonts and the classic scripts; `sheets/` with the drawings and
+ * `images/` with the pictures. Returns a short hash of the assets, for the links to them.
+ */
+export async function writeAssets(machine: Machine, siteDir: string): Promise<string> {
+  const assets = join(siteDir, 'assets')
+  mkdirSync(join(assets, 'fonts'), { recursive: true })
+  const require = createRequire(import.meta.url)
+  for (const [name, file] of Object.entries(fonts)) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
+  const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
+  await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
+  const scripts = { 'head.js': 'scripts/head.ts', 'site.js': 'scripts/site.ts', 'search-ui.js': 'scripts/search/main.ts' }
+  for (const [name, entry] of Object.entries(scripts)) await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
+  writeSheets(machine, siteDir)
+  writeImages(machine, siteDir)
+  const hash = createHash('sha256')
+  for (const name of ['site.css', ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
+  return hash.digest('hex').slice(0, 10)
+}
+
+function writeSheets({ drawings }: Machine, siteDir: string): void {
+  mkdirSync(join(siteDir, 'sheets'), { recursive: true })
+  for (const { number, sheetList } of drawings) for (const sheet of sheetList) if (sheet.svg) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg)
+}
+
+/** Pictures that pages show, and no others. */
+function writeImages({ images, references }: Machine, siteDir: string): void {
+  for (const { kind, id } of references) {
+    const file = kind === 'image' ? images.get(id) : undefined
+    if (file === undefined) continue
+    const to = join(siteDir, 'images', id)
+    if (existsSync(to)) continue
+    mkdirSync(dirname(to), { recursive: true })
+    copyFileSync(file, to)
+  }
+}

@@ -1,0 +1,74 @@
+import type { Graph } from '../model/graph.ts'
+import type { AnyPage, Device, Machine, PageText } from '../model/machine.ts'
+import { type Spoken, speak, type Words } from '../model/words.ts'
+import { relativeLink } from './address.ts'
+import type { SiteInput } from './handover.ts'
+import type { SitePage } from './site-map.ts'
+import { type Labels, labelsOf } from './words/labels.ts'
+
+/** What every component of a page knows: the machine, the language, and how to link from here. */
+export interface Context {
+  input: SiteInput
+  machine: Machine
+  graph: Graph
+  here: SitePage
+  language: string
+  labels: Labels
+  /** The device that the page is about, where it is about one. */
+  device: Device | undefined
+  /** A link to an address of this language; throws when there is no such page. */
+  link(address: string): string
+  /** Whether there is a page at an address. */
+  has(address: string): boolean
+  /** A link to a file that is the same in every language: `assets/site.css`. */
+  asset(path: string): string
+  /** The text in this language, or in the source language. */
+  say(words: Words): Spoken
+  /** A page's text in this language, or in the source language. */
+  textOf(page: AnyPage): PageText
+  titleOf(page: AnyPage): Spoken
+}
+
+declare global {
+  namespace App {
+    interface Locals {
+      context: Context
+    }
+  }
+}
+
+export function createContext(input: SiteInput, here: SitePage): Context {
+  const { machine, graph } = input
+  const { language } = here
+  const labels = labelsOf(language)
+  if (!labels) throw new Error(`the site has no labels for the language ${language}`)
+  const prefix = language === machine.sourceLanguage ? '' : `${language}/`
+  const { view } = here
+  return {
+    input,
+    machine,
+    graph,
+    here,
+    language,
+    labels,
+    device: view.kind === 'device' || view.kind === 'lesson-for' ? graph.device(view.tag) : undefined,
+    link(address) {
+      const [path = ''] = address.split('#')
+      if (!input.addresses.has(path)) throw new Error(`${here.path} links to ${path}, and there is no such page`)
+      return relativeLink(here.path, prefix + address)
+    },
+    has: (address) => input.addresses.has(address.split('#')[0] ?? ''),
+    asset: (path) => relativeLink(here.path, path),
+    say: (words) => speak(words, language, machine.sourceLanguage),
+    textOf: (page) => page.translations.get(language) ?? page,
+    titleOf(page) {
+      const translated = page.translations.get(language)
+      return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: machine.sourceLanguage }
+    },
+  }
+}
+
+/** The `lang` of a text that is in another language than the page; undefined where it is in the same. */
+export function langOf(context: Context, { language }: Spoken): string | undefined {
+  return language === context.language ? undefined : language
+}

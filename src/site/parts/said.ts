@@ -1,0 +1,49 @@
+import type { EnergyForm } from '../../model/schema/energy-file.ts'
+import type { Labels } from '../words/labels.ts'
+import { fill } from '../words/labels.ts'
+
+/** `400 V`, `180 kg, 1400 mm`: magnitudes with their units, a narrow no-break space between. */
+export function quantities(list: readonly { value: number; unit: string }[]): string {
+  return list.map(({ value, unit }) => `${value}\u202f${unit}`).join(', ')
+}
+
+export function reactionLabel(labels: Labels, reaction: 'stop' | 'hold' | 'message'): string {
+  return { stop: labels.reactionStop, hold: labels.reactionHold, message: labels.reactionMessage }[reaction]
+}
+
+export function spareLabel(labels: Labels, spare: 'wear' | 'spare' | 'consumable' | 'none'): string {
+  return { wear: labels.spareWear, spare: labels.spareSpare, consumable: labels.spareConsumable, none: labels.spareNone }[spare]
+}
+
+export function energyLabel(labels: Labels, form: EnergyForm): string {
+  return {
+    electrical: labels.energyElectrical,
+    pneumatic: labels.energyPneumatic,
+    hydraulic: labels.energyHydraulic,
+    water: labels.energyWater,
+    gravity: labels.energyGravity,
+    thermal: labels.energyThermal,
+    chemical: labels.energyChemical,
+    rotating: labels.energyRotating,
+    spring: labels.energySpring,
+  }[form]
+}
+
+export function drawingKindLabel(labels: Labels, kind: 'schematic' | 'layout' | 'pneumatic' | 'piping' | 'assembly'): string {
+  return { schematic: labels.kindSchematic, layout: labels.kindLayout, pneumatic: labels.kindPneumatic, piping: labels.kindPiping, assembly: labels.kindAssembly }[kind]
+}
+
+export type JobKind = 'start' | 'stop' | 'set-up' | 'clean' | 'maintain' | 'other'
+
+export function jobKindLabel(labels: Labels, kind: JobKind): string {
+  return { start: labels.kindStart, stop: labels.kindStop, 'set-up': labels.kindSetUp, clean: labels.kindClean, maintain: labels.kindMaintain, other: labels.kindOther }[kind]
+}
+
+export function intervalLabel(labels: Labels, { every, unit }: { every: number; unit: 'h' | 'day' | 'week' | 'month' | 'year' }): string {
+  return fill({ h: labels.unitH, day: labels.unitDay, week: labels.unitWeek, month: labels.unitMonth, year: labels.unitYear }[unit], { every })
+}
+
+/** A waiting time in the unit that reads best; never rounded down. */
+export function waitLabel(labels: Labels, waitS: number): string {
+  return waitS < 120 ? fill(labels.seconds, { seconds: Math.ceil(waitS) }) : fill(labels.minutesLong, { minutes: Math.ceil(waitS / 60) })
+}

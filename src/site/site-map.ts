@@ -1,0 +1,56 @@
+import type { Graph } from '../model/graph.ts'
+import type { AnyPage, Machine } from '../model/machine.ts'
+import { address } from './address.ts'
+
+/** What a page of the site shows. Ids are looked up in the machine when the page is rendered. */
+export type View =
+  | { kind: 'start' | 'search' | 'devices' | 'alarms' | 'parts' | 'drawings' | 'lessons' | 'lockouts' | 'procedures' | 'manual' | 'glossary' | 'about' }
+  | { kind: 'device'; tag: string }
+  | { kind: 'alarm'; number: string }
+  | { kind: 'part'; number: string }
+  | { kind: 'drawing'; number: string; sheet: number }
+  | { kind: 'area'; id: string }
+  | { kind: 'page'; id: string }
+  | { kind: 'lesson-for'; id: string; tag: string }
+
+export interface SitePage {
+  /** From the root of the site: `es/tags/PRS104.html`. */
+  path: string
+  /** The same page in every language: `tags/PRS104.html`. */
+  address: string
+  language: string
+  view: View
+}
+
+/** Every page of the site, in a fixed order. Nothing links to a page that is not in here. */
+export function planSite(machine: Machine, graph: Graph): SitePage[] {
+  const views = planViews(machine, graph)
+  return machine.languages.flatMap((language) =>
+    views.map(([address, view]): SitePage => ({ path: language === machine.sourceLanguage ? address : `${language}/${address}`, address, language, view })),
+  )
+}
+
+function planViews(machine: Machine, graph: Graph): [string, View][] {
+  const plain = ['search', 'devices', 'alarms', 'parts', 'drawings', 'lessons', 'lockouts', 'procedures', 'manual', 'glossary', 'about'] as const
+  return [
+    [address.start, { kind: 'start' }],
+    ...plain.map((kind): [string, View] => [address[kind], { kind }]),
+    ...machine.areas.map(({ id }): [string, View] => [address.area(id.value), { kind: 'area', id: id.value }]),
+    ...machine.devices.map(({ tag }): [string, View] => [address.tag(tag.value), { kind: 'device', tag: tag.value }]),
+    ...machine.alarms.map(({ number }): [string, View] => [address.alarm(number.value), { kind: 'alarm', number: number.value }]),
+    ...machine.parts.map(({ number }): [string, View] => [address.part(number.value), { kind: 'part', number: number.value }]),
+    ...machine.drawings.flatMap(({ number, sheetList }) => sheetList.map((sheet): [string, View] => [address.drawing(number.value, sheet.number), { kind: 'drawing', number: number.value, sheet: sheet.number }])),
+    ...machine.pages.filter(hasOwnPage).map(({ id }): [string, View] => [address.page(id), { kind: 'page', id }]),
+    ...machine.pages.flatMap((page) => (page.collection === 'lessons' ? graph.devicesOfLesson(page).map(({ tag }): [string, View] => [address.lessonFor(page.name, tag.value), { kind: 'lesson-for', id: page.id, tag: tag.value }]) : [])),
+  ]
+}
+
+/** Cautions are included in other pages; a recovery is shown at its alarm; every other page stands for itself. */
+export function hasOwnPage({ collection }: AnyPage): boolean {
+  return collection !== 'cautions' && collection !== 'alarms'
+}
+
+/** Where a page of a collection is shown. */
+export function addressOf(page: AnyPage): string {
+  return page.collection === 'alarms' ? address.alarm(page.frontmatter.alarm) : address.page(page.id)
+}

@@ -1,0 +1,17 @@
+import { en } from './en.ts'
+import { es } from './es.ts'
+
+/** Every text that the site itself says, in one language. A new language is one more file with these keys. */
+export type Labels = { readonly [K in keyof typeof en]: string }
+
+const dictionaries: Readonly<Record<string, Labels>> = { en, es }
+
+/** The labels of a language. Undefined for a language that has none yet. */
+export function labelsOf(language: string): Labels | undefined {
+  return dictionaries[language]
+}
+
+/** Fills `{name}` in a label. */
+export function fill(label: string, values: Readonly<Record<string, string | number>>): string {
+  return label.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole))
+}
