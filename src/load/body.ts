@@ -44,7 +44,12 @@ function visit(node: Nodes, around: readonly Parents[], walk: Walk): void {
 
 function readHeading(node: Extract<Nodes, { type: 'heading' }>, { headings, anchors, source }: Walk): void {
   const text = plainText(node)
-  const slug = text.toLowerCase().replace(/[^\p{L}\p{N}\s_-]/gu, '').trim().replace(/\s+/g, '-') || 'section'
+  const slug =
+    text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}\s_-]/gu, '')
+      .trim()
+      .replace(/\s+/g, '-') || 'section'
   let anchor = slug
   for (let n = 1; anchors.has(anchor); n++) anchor = `${slug}-${n}`
   anchors.add(anchor)
@@ -56,7 +61,11 @@ function readHeading(node: Extract<Nodes, { type: 'heading' }>, { headings, anch
 function readLink(node: Extract<Nodes, { type: 'link' | 'definition' }>, { references, source, sink }: Walk): void {
   const place = within(node, node.url, source)
   if (/^([a-z][a-z0-9+.-]*:|\/\/)/i.test(node.url)) {
-    sink(loadRules.outsideLink, { message: `\`${node.url}\` is outside the manual`, place, help: 'write the address as plain text, or put what it says on a page' })
+    sink(loadRules.outsideLink, {
+      message: `\`${node.url}\` is outside the manual`,
+      place,
+      help: 'write the address as plain text, or put what it says on a page',
+    })
     return
   }
   references.push(pageReference(node.url, place))
@@ -65,7 +74,12 @@ function readLink(node: Extract<Nodes, { type: 'link' | 'definition' }>, { refer
 function pageReference(written: string, place: Located<string>['place']): BodyReference {
   const [id = '', ...rest] = written.split('#')
   const anchor = rest.length > 0 ? rest.join('#') : undefined
-  return { kind: 'page', id, place, ...(anchor === undefined ? {} : { anchor: { value: anchor, place: { ...place, column: place.column + id.length + 1 } } }) }
+  return {
+    kind: 'page',
+    id,
+    place,
+    ...(anchor === undefined ? {} : { anchor: { value: anchor, place: { ...place, column: place.column + id.length + 1 } } }),
+  }
 }
 
 function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): void {
@@ -75,12 +89,20 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
   const element = node.name === null ? undefined : elements[node.name]
   if (!element) {
     const near = suggestKey(node.name ?? '', Object.keys(elements))
-    sink(loadRules.unknownElement, { message: `there is no element \`<${node.name ?? ''}>\``, place: namePlace, help: near ? `write \`<${near}>\`` : `use one of ${Object.keys(elements).join(', ')}, or Markdown` })
+    sink(loadRules.unknownElement, {
+      message: `there is no element \`<${node.name ?? ''}>\``,
+      place: namePlace,
+      help: near ? `write \`<${near}>\`` : `use one of ${Object.keys(elements).join(', ')}, or Markdown`,
+    })
     return
   }
   const parent = [...around].reverse().find((it): it is JsxElement => it.type === 'mdxJsxFlowElement' || it.type === 'mdxJsxTextElement')
   if (element.inside && !element.inside.includes(parent?.name ?? '')) {
-    sink(loadRules.misplacedElement, { message: `\`<${node.name}>\` stands outside \`<${element.inside.join('> or <')}>\``, place: namePlace, help: `put it inside \`<${element.inside[0]}>\`` })
+    sink(loadRules.misplacedElement, {
+      message: `\`<${node.name}>\` stands outside \`<${element.inside.join('> or <')}>\``,
+      place: namePlace,
+      help: `put it inside \`<${element.inside[0]}>\``,
+    })
   }
   readAttributes(node, element, walk)
 }
@@ -96,13 +118,21 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
     const place = spot ? source.place(spot.valueStart, spot.valueEnd) : placeOf(node, source)
     const namePlace = spot ? source.place(spot.nameStart, spot.nameStart + spot.name.length) : place
     if (written.type === 'mdxJsxExpressionAttribute' || (typeof written.value === 'object' && written.value !== null)) {
-      sink(loadRules.expressionInProse, { message: `\`${name}\` takes plain text only, in quotes`, place, help: written.type === 'mdxJsxAttribute' ? `write \`${written.name}="…"\`` : 'write each attribute with its name' })
+      sink(loadRules.expressionInProse, {
+        message: `\`${name}\` takes plain text only, in quotes`,
+        place,
+        help: written.type === 'mdxJsxAttribute' ? `write \`${written.name}="…"\`` : 'write each attribute with its name',
+      })
       continue
     }
     const attribute = element.attributes[written.name]
     if (!attribute) {
       const near = suggestKey(written.name, Object.keys(element.attributes))
-      sink(loadRules.unknownAttribute, { message: `\`${name}\` takes no \`${written.name}\``, place: namePlace, help: near ? `write \`${near}\`` : `it takes ${Object.keys(element.attributes).join(', ') || 'none'}` })
+      sink(loadRules.unknownAttribute, {
+        message: `\`${name}\` takes no \`${written.name}\``,
+        place: namePlace,
+        help: near ? `write \`${near}\`` : `it takes ${Object.keys(element.attributes).join(', ') || 'none'}`,
+      })
       continue
     }
     const value = written.value ?? ''
@@ -113,7 +143,12 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
     else references.push({ kind: attribute.refersTo, id: value, place })
   }
   for (const [key, { required }] of Object.entries(element.attributes)) {
-    if (required && !placed.has(key)) sink(loadRules.missingAttribute, { message: `\`${name}\` has no \`${key}\``, place: source.place(start + 1, start + 1 + (node.name?.length ?? 0)), help: `write \`<${node.name} ${key}="…">\`` })
+    if (required && !placed.has(key))
+      sink(loadRules.missingAttribute, {
+        message: `\`${name}\` has no \`${key}\``,
+        place: source.place(start + 1, start + 1 + (node.name?.length ?? 0)),
+        help: `write \`<${node.name} ${key}="…">\``,
+      })
   }
   const sheet = node.name === 'Drawing' ? placed.get('sheet') : undefined
   const last = references.findLast(({ kind }) => kind === 'drawing')
@@ -121,7 +156,12 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
   if (node.name === 'Fact' && !placed.has('tag') && walk.collection !== 'lessons' && walk.collection !== 'components') {
-    sink(loadRules.missingAttribute, { message: '`<Fact>` has no `tag`', place: placeOf(node, source), note: 'only a lesson or a component page speaks of one device', help: 'name the device: `<Fact of="…" tag="…" />`' })
+    sink(loadRules.missingAttribute, {
+      message: '`<Fact>` has no `tag`',
+      place: placeOf(node, source),
+      note: 'only a lesson or a component page speaks of one device',
+      help: 'name the device: `<Fact of="…" tag="…" />`',
+    })
   }
 }
 
@@ -129,10 +169,18 @@ function checkValue(element: string, name: string, attribute: Attribute, { value
   if (attribute.required && value.trim() === '') sink(loadRules.missingAttribute, { message: `\`${name}\` of \`${element}\` is empty`, place })
   else if (attribute.oneOf && !attribute.oneOf.includes(value)) {
     const near = suggestKey(value, attribute.oneOf)
-    sink(loadRules.wrongAttribute, { message: `\`${name}\` of \`${element}\` is \`${value}\``, place, help: near ? `write \`${near}\`` : `write one of ${attribute.oneOf.join(', ')}` })
+    sink(loadRules.wrongAttribute, {
+      message: `\`${name}\` of \`${element}\` is \`${value}\``,
+      place,
+      help: near ? `write \`${near}\`` : `write one of ${attribute.oneOf.join(', ')}`,
+    })
   } else if (attribute.number && !/^-?\d+(\.\d+)?$/.test(value)) {
     const point = value.replace(',', '.')
-    sink(loadRules.wrongAttribute, { message: `\`${name}\` of \`${element}\` takes a number, and holds \`${value}\``, place, ...(/^-?\d+(\.\d+)?$/.test(point) ? { help: `write \`${point}\`` } : {}) })
+    sink(loadRules.wrongAttribute, {
+      message: `\`${name}\` of \`${element}\` takes a number, and holds \`${value}\``,
+      place,
+      ...(/^-?\d+(\.\d+)?$/.test(point) ? { help: `write \`${point}\`` } : {}),
+    })
   }
 }
 

@@ -68,13 +68,22 @@ function readQuoted(source: SourceText, start: number, separator: string, sink: 
   }
   const located = { value: text.slice(start + 1, end).replaceAll('""', '"'), place: source.place(start + 1, end) }
   if (end >= text.length) {
-    sink(loadRules.csvSyntax, { message: 'this quote is never closed', place: source.place(start, start + 1), note: 'everything after it was read as one cell', help: 'close the quote, or write a quote inside a text as two quotes' })
+    sink(loadRules.csvSyntax, {
+      message: 'this quote is never closed',
+      place: source.place(start, start + 1),
+      note: 'everything after it was read as one cell',
+      help: 'close the quote, or write a quote inside a text as two quotes',
+    })
     return { located, next: text.length }
   }
   let next = end + 1
   while (next < text.length && text[next] !== separator && text[next] !== '\n' && text[next] !== '\r') next++
   if (text.slice(end + 1, next).trim() !== '') {
-    sink(loadRules.csvSyntax, { message: 'text stands after a closing quote', place: source.place(end + 1, next), help: 'put the whole cell in quotes, and write a quote inside it as two quotes' })
+    sink(loadRules.csvSyntax, {
+      message: 'text stands after a closing quote',
+      place: source.place(end + 1, next),
+      help: 'put the whole cell in quotes, and write a quote inside it as two quotes',
+    })
   }
   return { located, next }
 }

@@ -31,7 +31,11 @@ export function readText(folder: Folder, path: string, sink: Sink): SourceText |
     return undefined
   }
   if (bytes.includes(0)) {
-    sink(loadRules.notText, { message: 'the file is not text: it holds zero bytes', place: start, help: 'export it as text; XLSX and other binary files are not read here' })
+    sink(loadRules.notText, {
+      message: 'the file is not text: it holds zero bytes',
+      place: start,
+      help: 'export it as text; XLSX and other binary files are not read here',
+    })
     return undefined
   }
   return sourceText(file, decode(bytes, file, sink))

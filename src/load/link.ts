@@ -8,10 +8,11 @@ export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'l
   broken: readonly { kind: NamedThing; id: string; place: Place }[]
 }
 
-/** One machine for each different set of options, in the order of machine.yaml. */
-export function linkUnits(everything: Everything): Machine[] {
+/** One machine for each different set of options, in the order of machine.yaml; or the unit with a serial number. */
+export function linkUnits(everything: Everything, wanted?: string): Machine[] {
   const seen = new Set<string>()
   return everything.file.units.flatMap(({ serial, fitted }) => {
+    if (wanted !== undefined && serial !== wanted) return []
     const key = [...fitted].sort(compare).join(' ')
     if (seen.has(key)) return []
     seen.add(key)
@@ -27,7 +28,11 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
 
   const fitted = new Set(unit.fitted)
   const kept = (fits: readonly string[]) => fits.length === 0 || fits.some((option) => fitted.has(option))
-  const keep = <T extends { readonly fits: readonly Located<string>[] }>(rows: readonly T[], kind?: NamedThing, id?: (row: T) => Located<string>): T[] =>
+  const keep = <T extends { readonly fits: readonly Located<string>[] }>(
+    rows: readonly T[],
+    kind?: NamedThing,
+    id?: (row: T) => Located<string>,
+  ): T[] =>
     rows.filter((row) => {
       const fits = row.fits.map(({ value }) => value)
       if (kept(fits)) return true

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto'
 import type { Drawing, InputFile, Reference, Sheet, Term } from '../model/machine.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
-import type { TrainingFile } from '../model/schema/training-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
+import type { TrainingFile } from '../model/schema/training-file.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { readText, reason } from './decode.ts'
@@ -20,9 +20,9 @@ import { parseYaml, type YamlValue } from './yaml.ts'
 
 /**
  * Reads a machine folder and the shared content. Bad content becomes findings; the rest is still read.
- * `machines` is empty when the folder holds no usable machine.yaml.
+ * With a serial number only that unit is linked.
  */
-export function loadMachine(machine: Folder, shared: Folder): Loaded {
+export function loadMachine(machine: Folder, shared: Folder, serial?: string): Loaded {
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
@@ -32,11 +32,19 @@ export function loadMachine(machine: Folder, shared: Folder): Loaded {
   try {
     paths = machine.list()
   } catch (error) {
-    sink(loadRules.unreadableFile, { message: 'the machine folder cannot be read', place: { ...top, file: machine.label || '.' }, note: reason(error) })
+    sink(loadRules.unreadableFile, {
+      message: 'the machine folder cannot be read',
+      place: { ...top, file: machine.label || '.' },
+      note: reason(error),
+    })
     return loaded([])
   }
   if (!paths.includes('machine.yaml')) {
-    sink(loadRules.notAMachine, { message: paths.length === 0 ? 'the folder is empty' : 'the folder has no `machine.yaml`', place: top, help: 'give the folder that holds `machine.yaml`, or write that file first' })
+    sink(loadRules.notAMachine, {
+      message: paths.length === 0 ? 'the folder is empty' : 'the folder has no `machine.yaml`',
+      place: top,
+      help: 'give the folder that holds `machine.yaml`, or write that file first',
+    })
     return loaded([])
   }
   const read = (folder: Folder, path: string) => {
@@ -56,12 +64,21 @@ export function loadMachine(machine: Folder, shared: Folder): Loaded {
     return loadTable(name, source, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
-  const tables = { devices, signals: asTheirDevices(table('signals'), devices), cards: table('cards'), parts: table('parts'), alarms: table('alarms'), formats: table('formats') }
+  const tables = {
+    devices,
+    signals: asTheirDevices(table('signals'), devices),
+    cards: table('cards'),
+    parts: table('parts'),
+    alarms: table('alarms'),
+    formats: table('formats'),
+  }
   const register = table('drawings')
   const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
   const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [] }
   const training = loadOptional(machine, 'training.yaml', read)
-  const trained: { training: TrainingFile; references: Omit<Reference, 'page'>[] } = training ? loadTraining(training, sink) : { training: { roles: [], sequences: [] }, references: [] }
+  const trained: { training: TrainingFile; references: Omit<Reference, 'page'>[] } = training
+    ? loadTraining(training, sink)
+    : { training: { roles: [], sequences: [] }, references: [] }
   const pages = loadPages(machine, shared, file.languages.source, file.languages.translations ?? [], sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
   const own = loadOwn(file, yaml)
@@ -104,10 +121,11 @@ export function loadMachine(machine: Folder, shared: Folder): Loaded {
     images: images(machine, shared),
     inputs: inputs(machine, shared, sink),
   }
-  return loaded(linkUnits(everything))
+  return loaded(linkUnits(everything, serial))
 }
 
-const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) => broken.map(({ value, place }) => ({ kind, id: value, place }))
+const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) =>
+  broken.map(({ value, place }) => ({ kind, id: value, place }))
 
 /** A signal is fitted where its device is fitted, unless its own row says otherwise. */
 function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {
@@ -119,7 +137,12 @@ type Read = (folder: Folder, path: string) => ReturnType<typeof readText>
 
 function dataFile(machine: Folder, path: string, yaml: YamlValue, at: readonly string[], read: Read, sink: Sink) {
   if (machine.size(path) !== undefined && !path.split('/').includes('..')) return read(machine, path)
-  sink(loadRules.missingFile, { message: `there is no file \`${path}\``, place: yaml.placeOf(at), note: 'nothing that it should hold was checked', help: 'the path counts from the machine folder' })
+  sink(loadRules.missingFile, {
+    message: `there is no file \`${path}\``,
+    place: yaml.placeOf(at),
+    note: 'nothing that it should hold was checked',
+    help: 'the path counts from the machine folder',
+  })
   return undefined
 }
 
@@ -164,7 +187,11 @@ function inputs(machine: Folder, shared: Folder, sink: Sink): InputFile[] {
       try {
         return [{ path: prefix + path, sha256: createHash('sha256').update(folder.read(path)).digest('hex') }]
       } catch (error) {
-        sink(loadRules.unreadableFile, { message: 'the file cannot be read', place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }, note: reason(error) })
+        sink(loadRules.unreadableFile, {
+          message: 'the file cannot be read',
+          place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 },
+          note: reason(error),
+        })
         return []
       }
     })

@@ -1,39 +1,117 @@
 import type { Finding, Problem, RuleTexts } from '../source/finding.ts'
 
-const rule = (id: string, summary: string, why: string, severity: RuleTexts['severity'] = 'error', source = 'house rule'): RuleTexts => ({ id, severity, summary, why, source })
+const rule = (id: string, summary: string, why: string, severity: RuleTexts['severity'] = 'error', source = 'house rule'): RuleTexts => ({
+  id,
+  severity,
+  summary,
+  why,
+  source,
+})
 
 /** What can be wrong with a file before anything is compared with the machine. */
 export const loadRules = {
-  notAMachine: rule('not-a-machine', 'The folder holds no machine.yaml.', 'Without it nothing says which machine the pages speak of, so nothing can be checked or built.'),
-  unreadableFile: rule('unreadable-file', 'A file or folder cannot be read from disk.', 'What is in it would be missing from the manual without a word.'),
+  notAMachine: rule(
+    'not-a-machine',
+    'The folder holds no machine.yaml.',
+    'Without it nothing says which machine the pages speak of, so nothing can be checked or built.',
+  ),
+  unreadableFile: rule(
+    'unreadable-file',
+    'A file or folder cannot be read from disk.',
+    'What is in it would be missing from the manual without a word.',
+  ),
   notText: rule('not-text', 'A data file or page is not text in UTF-8 or Windows-1252.', 'A binary or UTF-16 file would be read as rubbish.'),
-  oldEncoding: rule('windows-1252', 'A file is in Windows-1252 and not in UTF-8.', 'It is read, but another program may show its accents and signs wrong.', 'note'),
-  fileTooLarge: rule('file-too-large', 'A file is larger than the check reads.', 'A file of this size is an export that went wrong; reading it would stop the check for everybody.'),
-  csvSyntax: rule('csv-syntax', 'A CSV file has a quote that is never closed or text after a closing quote.', 'The rest of the file would be read as one cell, and its devices would vanish.', 'error', 'RFC 4180'),
+  oldEncoding: rule(
+    'windows-1252',
+    'A file is in Windows-1252 and not in UTF-8.',
+    'It is read, but another program may show its accents and signs wrong.',
+    'note',
+  ),
+  fileTooLarge: rule(
+    'file-too-large',
+    'A file is larger than the check reads.',
+    'A file of this size is an export that went wrong; reading it would stop the check for everybody.',
+  ),
+  csvSyntax: rule(
+    'csv-syntax',
+    'A CSV file has a quote that is never closed or text after a closing quote.',
+    'The rest of the file would be read as one cell, and its devices would vanish.',
+    'error',
+    'RFC 4180',
+  ),
   missingFile: rule('missing-file', 'machine.yaml names a data file that is not there.', 'Everything in it would be missing from the manual.'),
   missingColumn: rule('missing-column', 'A data file lacks a column that is needed.', 'No row of the file can be used without it.'),
-  unknownColumn: rule('unknown-column', 'A data file has a column that is not read.', 'A misspelt heading hides a whole column from the manual.', 'note'),
+  unknownColumn: rule(
+    'unknown-column',
+    'A data file has a column that is not read.',
+    'A misspelt heading hides a whole column from the manual.',
+    'note',
+  ),
   missingValue: rule('missing-value', 'A row lacks a value that is needed.', 'The device, part or alarm cannot be shown without it.'),
-  extraCells: rule('extra-cells', 'A row has more cells than the heading line.', 'A separator inside a text shifts every value after it into the wrong column.'),
-  wrongType: rule('wrong-type', 'A value is not of the kind that is needed.', 'A number read as text, or a part number read as a number, shows a wrong value at the machine.'),
+  extraCells: rule(
+    'extra-cells',
+    'A row has more cells than the heading line.',
+    'A separator inside a text shifts every value after it into the wrong column.',
+  ),
+  wrongType: rule(
+    'wrong-type',
+    'A value is not of the kind that is needed.',
+    'A number read as text, or a part number read as a number, shows a wrong value at the machine.',
+  ),
   yamlSyntax: rule('yaml-syntax', 'A YAML file or frontmatter cannot be read.', 'None of its values can be used.', 'error', 'YAML 1.2.2'),
-  yamlAlias: rule('yaml-alias', 'A YAML file uses anchors and aliases.', 'A value would be reported at a place where nobody wrote it, and a small file can grow without end.'),
+  yamlAlias: rule(
+    'yaml-alias',
+    'A YAML file uses anchors and aliases.',
+    'A value would be reported at a place where nobody wrote it, and a small file can grow without end.',
+  ),
   missingKey: rule('missing-key', 'A key that is needed is missing.', 'The page or record cannot be used without it.'),
   unknownKey: rule('unknown-key', 'A key is not known here.', 'A misspelt key is not read, and what it says is lost without a word.'),
   mdxSyntax: rule('mdx-syntax', 'A page is not valid MDX.', 'The page cannot be read or shown.', 'error', 'MDX 3'),
-  missingFrontmatter: rule('missing-frontmatter', 'A page has no frontmatter.', 'Without a title and its facts the page cannot be placed in the manual.'),
-  expressionInProse: rule('expression-in-prose', 'Curly brackets in a page would be computed.', '`{4-20} mA` would be shown as `-16 mA`.', 'error', 'MDX 3'),
-  codeInPage: rule('code-in-page', 'A page imports or exports code.', 'Pages are content, not programs: a manual must show the same text wherever it is built.'),
+  missingFrontmatter: rule(
+    'missing-frontmatter',
+    'A page has no frontmatter.',
+    'Without a title and its facts the page cannot be placed in the manual.',
+  ),
+  expressionInProse: rule(
+    'expression-in-prose',
+    'Curly brackets in a page would be computed.',
+    '`{4-20} mA` would be shown as `-16 mA`.',
+    'error',
+    'MDX 3',
+  ),
+  codeInPage: rule(
+    'code-in-page',
+    'A page imports or exports code.',
+    'Pages are content, not programs: a manual must show the same text wherever it is built.',
+  ),
   unknownElement: rule('unknown-element', 'A page uses an element that does not exist.', 'Nothing would be shown in its place.'),
   unknownAttribute: rule('unknown-attribute', 'An element has an attribute that it does not take.', 'What it says would be lost without a word.'),
   missingAttribute: rule('missing-attribute', 'An element lacks an attribute that it needs.', 'It cannot be shown without it.'),
   wrongAttribute: rule('wrong-attribute', 'An attribute has a value that it does not take.', 'It cannot be shown as it is written.'),
-  misplacedElement: rule('misplaced-element', 'An element stands where it has no meaning.', 'A step outside a list of steps has no number, a hazard outside a message no signal word.'),
+  misplacedElement: rule(
+    'misplaced-element',
+    'An element stands where it has no meaning.',
+    'A step outside a list of steps has no number, a hazard outside a message no signal word.',
+  ),
   outsideLink: rule('outside-link', 'A page links to an address outside the manual.', 'At the panel there is no network: the link leads nowhere.'),
   duplicatePage: rule('duplicate-page', 'Two files would be the same page.', 'One of them would be missing from the manual.'),
-  strayFile: rule('stray-file', 'A file lies where it is not read.', 'A page in a wrong folder or with a wrong ending is missing from the manual without a word.'),
-  orphanTranslation: rule('orphan-translation', 'A translation has no page in the source language.', 'Nothing can be compared with it, and it is not shown.'),
-  brokenDrawing: rule('broken-drawing', 'A drawing sheet is not valid SVG.', 'The sheet cannot be shown, and its tags cannot be checked.', 'error', 'SVG 1.1'),
+  strayFile: rule(
+    'stray-file',
+    'A file lies where it is not read.',
+    'A page in a wrong folder or with a wrong ending is missing from the manual without a word.',
+  ),
+  orphanTranslation: rule(
+    'orphan-translation',
+    'A translation has no page in the source language.',
+    'Nothing can be compared with it, and it is not shown.',
+  ),
+  brokenDrawing: rule(
+    'broken-drawing',
+    'A drawing sheet is not valid SVG.',
+    'The sheet cannot be shown, and its tags cannot be checked.',
+    'error',
+    'SVG 1.1',
+  ),
 } as const satisfies Record<string, RuleTexts>
 
 /** Takes what a loader finds. */

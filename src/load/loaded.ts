@@ -1,9 +1,12 @@
-import type { Finding } from '../source/finding.ts'
 import type { Machine } from '../model/machine.ts'
+import type { Finding } from '../source/finding.ts'
 
-/** What a folder holds, for all its units. `machine` is missing when the folder is not a machine at all. */
+/** What a folder holds, for all its units. */
 export interface Loaded {
-  /** One linked machine for each different set of options among the units, in the order of machine.yaml. */
+  /**
+   * One linked machine for each different set of options among the units, in the order of machine.yaml, or
+   * the one unit that was asked for. Empty when the folder is not a machine, or has no such unit.
+   */
   machines: readonly Machine[]
   /** What is wrong with the files themselves; what rules find comes on top. */
   findings: readonly Finding[]

@@ -1,8 +1,8 @@
 import type { Nodes, Root, RootContent } from 'mdast'
 import { mdxToMdast } from 'satteri'
 import type { SourceText } from '../source/source-text.ts'
-import { mdxProblem } from './mdx-error.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import { mdxProblem } from './mdx-error.ts'
 import { parseYaml, type YamlValue } from './yaml.ts'
 
 /** A page cut into frontmatter and body. `body` is undefined when the MDX is broken. */
@@ -16,7 +16,12 @@ export function parseMdx(source: SourceText, sink: Sink): ParsedMdx {
   const close = fence ? /(?:^|[\r\n])---[ \t]*(?:[\r\n]|$)/.exec(source.text.slice(fence[0].length)) : null
   let frontmatter: YamlValue | undefined
   if (fence && close) frontmatter = parseYaml(source, sink, fence[0].length, fence[0].length + close.index)
-  else sink(loadRules.missingFrontmatter, { message: 'the page has no frontmatter', place: source.place(0, 1), help: 'begin the page with `---`, its title and facts, and `---`' })
+  else
+    sink(loadRules.missingFrontmatter, {
+      message: 'the page has no frontmatter',
+      place: source.place(0, 1),
+      help: 'begin the page with `---`, its title and facts, and `---`',
+    })
 
   let tree: Nodes
   try {
@@ -37,12 +42,20 @@ function withoutCode(nodes: readonly RootContent[], source: SourceText, sink: Si
   for (const node of nodes) {
     if (node.type === 'yaml') continue
     if (node.type === 'mdxjsEsm') {
-      sink(loadRules.codeInPage, { message: `a page cannot ${/^\s*export/.test(node.value) ? 'export' : 'import'} code`, place: placeOf(node, source), help: 'remove the line; every element is there without an import' })
+      sink(loadRules.codeInPage, {
+        message: `a page cannot ${/^\s*export/.test(node.value) ? 'export' : 'import'} code`,
+        place: placeOf(node, source),
+        help: 'remove the line; every element is there without an import',
+      })
       continue
     }
     if (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') {
       if (/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value)) continue
-      sink(loadRules.expressionInProse, { message: `\`{${node.value}}\` would be computed and not shown as written`, place: placeOf(node, source), help: `write \`\\{${node.value}\\}\`, or the text without curly brackets` })
+      sink(loadRules.expressionInProse, {
+        message: `\`{${node.value}}\` would be computed and not shown as written`,
+        place: placeOf(node, source),
+        help: `write \`\\{${node.value}\\}\`, or the text without curly brackets`,
+      })
       continue
     }
     // The children of a node are of the kinds its type allows; filtering keeps that.

@@ -45,7 +45,12 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
     const key = `${file.collection}/${file.name}.${file.language}`.toLowerCase()
     const first = seen.get(key)
     if (first && first.shared === file.shared) {
-      sink(loadRules.duplicatePage, { message: `this would be the same page as \`${first.folder.label}${first.path}\``, place: startOf(file), related: [{ label: 'first file', place: startOf(first) }], help: 'rename one of them' })
+      sink(loadRules.duplicatePage, {
+        message: `this would be the same page as \`${first.folder.label}${first.path}\``,
+        place: startOf(file),
+        related: [{ label: 'first file', place: startOf(first) }],
+        help: 'rename one of them',
+      })
       continue
     }
     if (first) continue
@@ -63,12 +68,21 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
     if (file.language === '') continue
     const source = sources.find((it) => it.collection === file.collection && it.name === file.name)
     if (source?.shared === file.shared) {
-      if (!translations.includes(file.language)) sink(loadRules.strayFile, { message: `machine.yaml lists no translation into \`${file.language}\``, place: startOf(file), help: 'add the language under `languages.translations`, or remove the file' })
+      if (!translations.includes(file.language))
+        sink(loadRules.strayFile, {
+          message: `machine.yaml lists no translation into \`${file.language}\``,
+          place: startOf(file),
+          help: 'add the language under `languages.translations`, or remove the file',
+        })
       continue
     }
     // A shared translation of a page that the machine replaces belongs to the shared source, which is not read.
     if (source) continue
-    sink(loadRules.orphanTranslation, { message: `there is no \`${file.name}.mdx\` to translate`, place: startOf(file), help: 'write the page in the source language first, or correct the file name' })
+    sink(loadRules.orphanTranslation, {
+      message: `there is no \`${file.name}.mdx\` to translate`,
+      place: startOf(file),
+      help: 'write the page in the source language first, or correct the file name',
+    })
   }
   return { pages, broken, texts }
 }
@@ -83,12 +97,21 @@ function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): P
     const known = collections.find((it) => it === collection)
     const place = { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }
     if (!known) {
-      if (/\.mdx?$/.test(path) || (root !== '' && rest.length > 0)) sink(loadRules.strayFile, { message: `\`${collection}\` is not a folder that pages are read from`, place, help: `move it to one of ${collections.join(', ')}` })
+      if (/\.mdx?$/.test(path) || (root !== '' && rest.length > 0))
+        sink(loadRules.strayFile, {
+          message: `\`${collection}\` is not a folder that pages are read from`,
+          place,
+          help: `move it to one of ${collections.join(', ')}`,
+        })
       continue
     }
     const [, name, language = ''] = /^([^.]+)(?:\.([a-z]{2}))?\.mdx$/.exec(rest.join('/')) ?? []
     if (name === undefined) {
-      sink(loadRules.strayFile, { message: `\`${rest.join('/')}\` is not read as a page`, place, help: 'a page is `<name>.mdx`, its translation `<name>.<language>.mdx`' })
+      sink(loadRules.strayFile, {
+        message: `\`${rest.join('/')}\` is not read as a page`,
+        place,
+        help: 'a page is `<name>.mdx`, its translation `<name>.<language>.mdx`',
+      })
       continue
     }
     files.push({ folder, path, collection: known, name, language, shared })
@@ -96,7 +119,13 @@ function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): P
   return files
 }
 
-function loadPage(file: PageFile, others: readonly PageFile[], sourceLanguage: string, texts: Map<string, string>, sink: Sink): LoadedPage | undefined {
+function loadPage(
+  file: PageFile,
+  others: readonly PageFile[],
+  sourceLanguage: string,
+  texts: Map<string, string>,
+  sink: Sink,
+): LoadedPage | undefined {
   const own = loadText(file, sourceLanguage, texts, sink)
   if (!own) return undefined
   const { yaml, text, references } = own
@@ -113,18 +142,38 @@ function loadPage(file: PageFile, others: readonly PageFile[], sourceLanguage: s
   if (!frontmatter) return undefined
   const fits = 'fits' in frontmatter ? (frontmatter.fits ?? []) : []
   // The schema was chosen by the collection, so frontmatter and collection belong together.
-  const page = { ...text, id: `${file.collection}/${file.name}`, collection: file.collection, name: file.name, shared: file.shared, frontmatter, placeOf: yaml.placeOf, translations } as unknown as AnyPage
+  const page = {
+    ...text,
+    id: `${file.collection}/${file.name}`,
+    collection: file.collection,
+    name: file.name,
+    shared: file.shared,
+    frontmatter,
+    placeOf: yaml.placeOf,
+    translations,
+  } as unknown as AnyPage
   const named = frontmatterReferences(file.collection, frontmatter, yaml)
-  const withPage = (language: string) => (it: BodyReference): Reference => ({ ...it, fits, page: { page, language } })
+  const withPage =
+    (language: string) =>
+    (it: BodyReference): Reference => ({ ...it, fits, page: { page, language } })
   return {
     page,
     references: [...named, ...references].map(withPage(sourceLanguage)).concat(
-      all.map((it) => ({ ...it, fits, page: { page, language: [...page.translations].find(([, { source }]) => source.file === it.place.file)?.[0] ?? sourceLanguage } })),
+      all.map((it) => ({
+        ...it,
+        fits,
+        page: { page, language: [...page.translations].find(([, { source }]) => source.file === it.place.file)?.[0] ?? sourceLanguage },
+      })),
     ),
   }
 }
 
-function loadText(file: PageFile, language: string, texts: Map<string, string>, sink: Sink): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
+function loadText(
+  file: PageFile,
+  language: string,
+  texts: Map<string, string>,
+  sink: Sink,
+): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
   const source = readText(file.folder, file.path, sink)
   if (!source) return undefined
   texts.set(source.file, source.text)

@@ -1,9 +1,9 @@
 import type { Area, EnergySource, Reference, Term } from '../model/machine.ts'
+import type { WordsInput } from '../model/schema/common.ts'
 import { energyFile } from '../model/schema/energy-file.ts'
 import { glossaryFile } from '../model/schema/glossary-file.ts'
 import type { MachineFile } from '../model/schema/machine-file.ts'
 import { type TrainingFile, trainingFile } from '../model/schema/training-file.ts'
-import type { WordsInput } from '../model/schema/common.ts'
 import type { Words } from '../model/words.ts'
 import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
@@ -21,7 +21,8 @@ function locator(yaml: YamlValue, sourceLanguage: string) {
   return {
     text,
     texts: (values: readonly string[], path: Path) => values.map((value, index) => text(value, [...path, index])),
-    words: (input: WordsInput, path: Path): Words => wordsFrom(input, (language) => inQuotes(yaml, language ? [...path, language] : path), sourceLanguage),
+    words: (input: WordsInput, path: Path): Words =>
+      wordsFrom(input, (language) => inQuotes(yaml, language ? [...path, language] : path), sourceLanguage),
   }
 }
 
@@ -59,7 +60,11 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
       dissipate: it.dissipate === undefined ? undefined : words(it.dissipate, [...at, 'dissipate']),
       waitS: it.waitS,
       waitBasis: it.waitBasis === undefined ? undefined : words(it.waitBasis, [...at, 'waitBasis']),
-      verify: { method: words(it.verify.method, [...at, 'verify', 'method']), expect: words(it.verify.expect, [...at, 'verify', 'expect']), tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']) },
+      verify: {
+        method: words(it.verify.method, [...at, 'verify', 'method']),
+        expect: words(it.verify.expect, [...at, 'verify', 'expect']),
+        tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']),
+      },
       fits: texts(fits, [...at, 'fits']),
     }
     for (const area of source.areas) name('area', area)
@@ -98,14 +103,24 @@ export function loadGlossary(source: SourceText, sink: Sink): Term[] {
 /** Name, options and areas of `machine.yaml` with their places, and what the file itself names. */
 export function loadOwn(file: MachineFile, yaml: YamlValue): { name: Words; options: Map<string, Words>; areas: Area[]; references: Named[] } {
   const { text, words } = locator(yaml, file.languages.source)
-  const areas = (file.areas ?? []).map((area, index): Area => ({
-    id: text(area.id, ['areas', index, 'id']),
-    name: words(area.name, ['areas', index, 'name']),
-    ...(area.outline ? { outline: area.outline } : {}),
-  }))
-  const references = file.units.flatMap(({ fitted }, index) => fitted.map((id, n): Named => ({ kind: 'option', id, place: inQuotes(yaml, ['units', index, 'fitted', n]), fits: [] })))
+  const areas = (file.areas ?? []).map(
+    (area, index): Area => ({
+      id: text(area.id, ['areas', index, 'id']),
+      name: words(area.name, ['areas', index, 'name']),
+      ...(area.outline ? { outline: area.outline } : {}),
+    }),
+  )
+  const references = file.units.flatMap(({ fitted }, index) =>
+    fitted.map((id, n): Named => ({ kind: 'option', id, place: inQuotes(yaml, ['units', index, 'fitted', n]), fits: [] })),
+  )
   if (file.plan) {
-    references.push({ kind: 'drawing', id: file.plan.drawing, place: inQuotes(yaml, ['plan', 'drawing']), fits: [], ...(file.plan.sheet ? { sheet: { value: file.plan.sheet, place: yaml.placeOf(['plan', 'sheet']) } } : {}) })
+    references.push({
+      kind: 'drawing',
+      id: file.plan.drawing,
+      place: inQuotes(yaml, ['plan', 'drawing']),
+      fits: [],
+      ...(file.plan.sheet ? { sheet: { value: file.plan.sheet, place: yaml.placeOf(['plan', 'sheet']) } } : {}),
+    })
   }
   const options = new Map(Object.entries(file.options ?? {}).map(([id, it]) => [id, words(it, ['options', id])]))
   return { name: words(file.name, ['name']), options, areas, references }

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { suggestKey } from './suggest-key.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import { suggestKey } from './suggest-key.ts'
 import type { Path, YamlValue } from './yaml.ts'
 
 /** The value of a schema, or undefined with a finding for each thing that is wrong with it. */
@@ -9,7 +9,13 @@ export function checkShape<S extends z.ZodType>(schema: S, yaml: YamlValue, sink
   if (result.success) return result.data
   const { issues } = result.error
   // A misspelt key is also a missing one: the misspelling is the cause, and says it all.
-  const misspelt = new Set(issues.flatMap((issue) => (issue.code === 'unrecognized_keys' ? issue.keys.flatMap((key) => suggestKey(key, keysAt(schema, issue.path.filter(isKey))) ?? []).map((key) => [...issue.path, key].join('\n')) : [])))
+  const misspelt = new Set(
+    issues.flatMap((issue) =>
+      issue.code === 'unrecognized_keys'
+        ? issue.keys.flatMap((key) => suggestKey(key, keysAt(schema, issue.path.filter(isKey))) ?? []).map((key) => [...issue.path, key].join('\n'))
+        : [],
+    ),
+  )
   for (const issue of issues) if (!misspelt.has(issue.path.join('\n'))) reportIssue(issue, schema, yaml, sink, owner)
   return undefined
 }
@@ -19,16 +25,26 @@ type Issue = z.core.$ZodIssue
 function reportIssue(issue: Issue, schema: z.ZodType, yaml: YamlValue, sink: Sink, owner: string): void {
   const path = issue.path.filter(isKey)
   const name = path.length === 0 ? owner : `\`${keyName(path)}\``
-  const value = path.reduce<unknown>((at, key) => (typeof at === 'object' && at !== null ? (at as Record<string | number, unknown>)[key] : undefined), yaml.value)
+  const value = path.reduce<unknown>(
+    (at, key) => (typeof at === 'object' && at !== null ? (at as Record<string | number, unknown>)[key] : undefined),
+    yaml.value,
+  )
   if (issue.code === 'unrecognized_keys') {
     for (const key of issue.keys) {
       const near = suggestKey(key, keysAt(schema, path))
-      sink(loadRules.unknownKey, { message: `\`${key}\` is not known ${path.length === 0 ? `in ${owner}` : `in ${name}`}`, place: yaml.placeOfKey(path, key), ...(near ? { help: `write \`${near}\`, or remove it` } : { help: 'remove it, or correct its spelling' }) })
+      sink(loadRules.unknownKey, {
+        message: `\`${key}\` is not known ${path.length === 0 ? `in ${owner}` : `in ${name}`}`,
+        place: yaml.placeOfKey(path, key),
+        ...(near ? { help: `write \`${near}\`, or remove it` } : { help: 'remove it, or correct its spelling' }),
+      })
     }
     return
   }
   if (value === undefined && path.length > 0) {
-    sink(loadRules.missingKey, { message: `${path.length > 1 ? `${keyNameOrOwner(path.slice(0, -1), owner)} has` : `${owner} has`} no \`${String(path.at(-1))}\``, place: yaml.placeOf(path.slice(0, -1)) })
+    sink(loadRules.missingKey, {
+      message: `${path.length > 1 ? `${keyNameOrOwner(path.slice(0, -1), owner)} has` : `${owner} has`} no \`${String(path.at(-1))}\``,
+      place: yaml.placeOf(path.slice(0, -1)),
+    })
     return
   }
   const { wants, help } = describe(issue, value, yaml.written(path))
@@ -37,17 +53,30 @@ function reportIssue(issue: Issue, schema: z.ZodType, yaml: YamlValue, sink: Sin
 
 const isKey = (key: PropertyKey): key is string | number => typeof key !== 'symbol'
 
-const keyName = (path: Path) => path.reduce<string>((name, key) => (typeof key === 'number' ? `${name}[${key + 1}]` : name === '' ? key : `${name}.${key}`), '')
+const keyName = (path: Path) =>
+  path.reduce<string>((name, key) => (typeof key === 'number' ? `${name}[${key + 1}]` : name === '' ? key : `${name}.${key}`), '')
 const keyNameOrOwner = (path: Path, owner: string) => (path.length === 0 ? owner : `\`${keyName(path)}\``)
 
-const kinds: Record<string, string> = { string: 'text', number: 'a number', int: 'a whole number', boolean: '`true` or `false`', array: 'a list', object: 'keys and values', record: 'keys and values', tuple: 'a list' }
+const kinds: Record<string, string> = {
+  string: 'text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: '`true` or `false`',
+  array: 'a list',
+  object: 'keys and values',
+  record: 'keys and values',
+  tuple: 'a list',
+}
 
 function describe(issue: Issue, value: unknown, written: string | undefined): { wants: string; help?: string } {
   switch (issue.code) {
     case 'invalid_type': {
       const wanted = kinds[issue.expected] ?? issue.expected
       const quote = issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean' || value === null)
-      return { wants: `takes ${wanted}, and holds ${valueName(value, written)}`, ...(quote ? { help: `put it in quotes: \`"${written ?? String(value)}"\`` } : {}) }
+      return {
+        wants: `takes ${wanted}, and holds ${valueName(value, written)}`,
+        ...(quote ? { help: `put it in quotes: \`"${written ?? String(value)}"\`` } : {}),
+      }
     }
     case 'invalid_value': {
       const near = suggestKey(String(value), issue.values.map(String))
@@ -56,11 +85,18 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
     case 'invalid_union':
       return { wants: `does not fit: ${unionReason(issue, value, written)}` }
     case 'too_small':
-      return { wants: issue.origin === 'string' || issue.origin === 'array' ? 'is empty' : `is ${valueName(value, written)}, and must be ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}` }
+      return {
+        wants:
+          issue.origin === 'string' || issue.origin === 'array'
+            ? 'is empty'
+            : `is ${valueName(value, written)}, and must be ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`,
+      }
     case 'too_big':
       return { wants: `is ${valueName(value, written)}, and must be at most ${issue.maximum}` }
     case 'invalid_format':
-      return { wants: `is ${valueName(value, written)}, which does not have the form \`${'pattern' in issue && issue.pattern ? issue.pattern : issue.format}\`` }
+      return {
+        wants: `is ${valueName(value, written)}, which does not have the form \`${'pattern' in issue && issue.pattern ? issue.pattern : issue.format}\``,
+      }
     default:
       return { wants: `is wrong: ${issue.message.toLowerCase()}` }
   }
@@ -74,7 +110,9 @@ function valueName(value: unknown, written: string | undefined): string {
 }
 
 function unionReason(issue: Extract<Issue, { code: 'invalid_union' }>, value: unknown, written: string | undefined): string {
-  const wanted = issue.errors.flatMap((errors) => errors.slice(0, 1)).map((it) => (it.code === 'invalid_type' ? (kinds[it.expected] ?? it.expected) : 'text by language'))
+  const wanted = issue.errors
+    .flatMap((errors) => errors.slice(0, 1))
+    .map((it) => (it.code === 'invalid_type' ? (kinds[it.expected] ?? it.expected) : 'text by language'))
   return `it takes ${[...new Set(wanted)].join(' or ')}, and holds ${valueName(value, written)}`
 }
 

@@ -14,7 +14,10 @@ export function multiply(outer: Matrix, inner: Matrix): Matrix {
 export function parseTransform(text: string): Matrix {
   let matrix = identity
   for (const [, name, list = ''] of text.matchAll(/(\w+)\s*\(([^)]*)\)/g)) {
-    const n = list.trim().split(/[\s,]+/).map(Number)
+    const n = list
+      .trim()
+      .split(/[\s,]+/)
+      .map(Number)
     matrix = multiply(matrix, one(name ?? '', n))
   }
   return matrix

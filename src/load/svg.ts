@@ -15,15 +15,33 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   } catch (error) {
     const thrown = error instanceof Error ? error : new Error(String(error))
     const { line, column } = thrown as { line?: number; column?: number }
-    const offset = line && column ? source.text.split('\n').slice(0, line - 1).reduce((sum, it) => sum + it.length + 1, 0) + column - 1 : 0
-    sink(loadRules.brokenDrawing, { message: `the sheet is not valid XML: ${thrown.message.replace(/\s*\(line \d+.*$/s, '').toLowerCase()}`, place: source.place(offset, offset + 1) })
+    const offset =
+      line && column
+        ? source.text
+            .split('\n')
+            .slice(0, line - 1)
+            .reduce((sum, it) => sum + it.length + 1, 0) +
+          column -
+          1
+        : 0
+    sink(loadRules.brokenDrawing, {
+      message: `the sheet is not valid XML: ${thrown.message.replace(/\s*\(line \d+.*$/s, '').toLowerCase()}`,
+      place: source.place(offset, offset + 1),
+    })
     return empty
   }
   const svg = tree.children.find((node): node is Element => node.type === 'element' && node.name === 'svg')
-  const viewBox = svg?.attributes.viewBox?.trim().split(/[\s,]+/).map(Number)
+  const viewBox = svg?.attributes.viewBox
+    ?.trim()
+    .split(/[\s,]+/)
+    .map(Number)
   const [x, y, width, height] = viewBox ?? []
   if (!svg || x === undefined || y === undefined || !width || !height || viewBox?.some(Number.isNaN)) {
-    sink(loadRules.brokenDrawing, { message: svg ? 'the sheet has no `viewBox`' : 'the file holds no `<svg>`', place: source.place(0, 1), help: 'export the sheet as SVG with `viewBox="0 0 width height"`' })
+    sink(loadRules.brokenDrawing, {
+      message: svg ? 'the sheet has no `viewBox`' : 'the file holds no `<svg>`',
+      place: source.place(0, 1),
+      help: 'export the sheet as SVG with `viewBox="0 0 width height"`',
+    })
     return empty
   }
   const clean = cleaned(svg)
@@ -67,9 +85,16 @@ function collectTexts(element: Element, outer: Matrix, outerFontSize: number, te
 }
 
 function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: number, texts: SheetText[]): void {
-  const placed = element.children.filter((child): child is Element => child.type === 'element' && child.attributes.x !== undefined && child.attributes.y !== undefined)
+  const placed = element.children.filter(
+    (child): child is Element => child.type === 'element' && child.attributes.x !== undefined && child.attributes.y !== undefined,
+  )
   for (const span of placed) addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, texts)
-  const text = element.children.filter((child) => !placed.some((it) => it === child)).map(textOf).join('').replace(/\s+/g, ' ').trim()
+  const text = element.children
+    .filter((child) => !placed.some((it) => it === child))
+    .map(textOf)
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim()
   if (text === '') return
   const [x, y] = [Number.parseFloat(element.attributes.x ?? '0'), Number.parseFloat(element.attributes.y ?? '0')]
   // Letters of drawing fonts are about 0.6 of the font size wide; the mark round a tag needs no more.
@@ -78,7 +103,13 @@ function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: 
   const middle = x + (anchor === 'middle' ? 0 : anchor === 'end' ? -width / 2 : width / 2)
   const raised = element.attributes['dominant-baseline'] ? y : y - fontSize * 0.35
   const [a, b, c, d, e, f] = matrix
-  texts.push({ text, x: a * middle + c * raised + e, y: b * middle + d * raised + f, fontSize: fontSize * Math.hypot(a, b), angleDeg: (Math.atan2(b, a) * 180) / Math.PI })
+  texts.push({
+    text,
+    x: a * middle + c * raised + e,
+    y: b * middle + d * raised + f,
+    fontSize: fontSize * Math.hypot(a, b),
+    angleDeg: (Math.atan2(b, a) * 180) / Math.PI,
+  })
 }
 
 function fontSizeOf(element: Element): number | undefined {

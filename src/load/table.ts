@@ -41,7 +41,11 @@ export function loadTable<T extends TableName>(table: T, source: SourceText, opt
     const surplus = cells[csv.header.length]
     if (surplus && cells.slice(csv.header.length).some(({ value }) => value.trim() !== '')) {
       sound = false
-      sink(loadRules.extraCells, { message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`, place: surplus.place, help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes` })
+      sink(loadRules.extraCells, {
+        message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`,
+        place: surplus.place,
+        help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes`,
+      })
     }
     const row: Record<string, unknown> = { place }
     for (const [name, column] of Object.entries(columns)) {
@@ -88,7 +92,11 @@ function matchHeader(table: TableName, csv: ReturnType<typeof parseCsv>, source:
   }
   if (complete) {
     for (const [, { value, place }] of strange) {
-      sink(loadRules.unknownColumn, { message: `the column \`${value}\` is not read`, place, help: 'name it under `columns` in machine.yaml if one of our columns is meant' })
+      sink(loadRules.unknownColumn, {
+        message: `the column \`${value}\` is not read`,
+        place,
+        help: 'name it under `columns` in machine.yaml if one of our columns is meant',
+      })
     }
   }
   return { positions, complete }
@@ -112,7 +120,15 @@ const holds = (long: string, short: string) => {
   return at === short.length
 }
 
-function readColumn(name: string, column: Column, cells: readonly Located<string>[], positions: ReadonlyMap<string, number>, { sourceLanguage }: TableOptions, row: Place, sink: Sink): { value: unknown; sound: boolean } {
+function readColumn(
+  name: string,
+  column: Column,
+  cells: readonly Located<string>[],
+  positions: ReadonlyMap<string, number>,
+  { sourceLanguage }: TableOptions,
+  row: Place,
+  sink: Sink,
+): { value: unknown; sound: boolean } {
   const at = (column: string) => {
     const index = positions.get(column)
     const cell = index === undefined ? undefined : cells[index]
@@ -133,7 +149,13 @@ function readColumn(name: string, column: Column, cells: readonly Located<string
   return { value: undefined, sound: false }
 }
 
-function wordsOf(name: string, cell: Located<string>, at: (column: string) => Located<string> | undefined, positions: ReadonlyMap<string, number>, sourceLanguage: string): Words {
+function wordsOf(
+  name: string,
+  cell: Located<string>,
+  at: (column: string) => Located<string> | undefined,
+  positions: ReadonlyMap<string, number>,
+  sourceLanguage: string,
+): Words {
   const words: Record<string, Located<string>> = { [sourceLanguage]: cell }
   for (const column of positions.keys()) {
     const language = column.startsWith(`${name}.`) ? column.slice(name.length + 1) : undefined

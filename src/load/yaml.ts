@@ -25,14 +25,28 @@ export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = sour
   const place = (from: number, to: number) => source.place(offset + from, offset + to)
   if (doc.errors.length > 0) {
     for (const { message, pos } of doc.errors.slice(0, 1)) {
-      sink(loadRules.yamlSyntax, { message: sentence(message), place: place(pos[0], Math.max(pos[1], pos[0] + 1)), note: 'none of the values in it were checked' })
+      sink(loadRules.yamlSyntax, {
+        message: sentence(message),
+        place: place(pos[0], Math.max(pos[1], pos[0] + 1)),
+        note: 'none of the values in it were checked',
+      })
     }
     return undefined
   }
   let alias: Node | undefined
-  visit(doc, { Alias: (_, node) => void (alias ??= node) })
+  visit(doc, {
+    Alias(_, node) {
+      alias = node
+      return visit.BREAK
+    },
+  })
   if (alias?.range) {
-    sink(loadRules.yamlAlias, { message: `\`*${isAlias(alias) ? alias.source : ''}\` refers to an anchor`, place: place(alias.range[0], alias.range[1]), help: 'write the value out here', note: 'none of the values in it were checked' })
+    sink(loadRules.yamlAlias, {
+      message: `\`*${isAlias(alias) ? alias.source : ''}\` refers to an anchor`,
+      place: place(alias.range[0], alias.range[1]),
+      help: 'write the value out here',
+      note: 'none of the values in it were checked',
+    })
     return undefined
   }
   const nodeAt = (path: Path) => {

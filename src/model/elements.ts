@@ -19,12 +19,35 @@ export interface Element {
 }
 
 /** Facts of a device that a page can show. */
-export const facts = ['tag', 'kind', 'description', 'place', 'area', 'address', 'symbol', 'card', 'channel', 'terminal', 'wire', 'pin', 'meaning', 'range', 'drawing', 'part'] as const
+export const facts = [
+  'tag',
+  'kind',
+  'description',
+  'place',
+  'area',
+  'address',
+  'symbol',
+  'card',
+  'channel',
+  'terminal',
+  'wire',
+  'pin',
+  'meaning',
+  'range',
+  'drawing',
+  'part',
+] as const
 
 /** Every element that a page may use. No import is needed, and no other element is accepted. */
 export const elements: Record<string, Element> = {
-  Tag: { description: 'A device, set as its label', attributes: { id: { required: true, refersTo: 'tag', description: 'Tag as in the device list' } } },
-  Part: { description: 'A part number', attributes: { number: { required: true, refersTo: 'part', description: 'Part number as in the bill of materials' } } },
+  Tag: {
+    description: 'A device, set as its label',
+    attributes: { id: { required: true, refersTo: 'tag', description: 'Tag as in the device list' } },
+  },
+  Part: {
+    description: 'A part number',
+    attributes: { number: { required: true, refersTo: 'part', description: 'Part number as in the bill of materials' } },
+  },
   Drawing: {
     description: 'A drawing, at a sheet, with a device marked on it',
     attributes: {
@@ -34,12 +57,19 @@ export const elements: Record<string, Element> = {
     },
   },
   Alarm: { description: 'An alarm', attributes: { number: { required: true, refersTo: 'alarm', description: 'Alarm number' } } },
-  Page: { description: 'Another page; its own title is shown where the element is empty', attributes: { id: { required: true, refersTo: 'page', description: '<collection>/<page>, with #anchor for a heading' } } },
+  Page: {
+    description: 'Another page; its own title is shown where the element is empty',
+    attributes: { id: { required: true, refersTo: 'page', description: '<collection>/<page>, with #anchor for a heading' } },
+  },
   Term: { description: 'A word of the glossary', attributes: { id: { required: true, refersTo: 'term', description: 'Id in glossary.yaml' } } },
   Safety: {
     description: 'A safety message. The signal word follows from severity and the two probabilities',
     attributes: {
-      severity: { required: true, oneOf: ['death-or-serious-injury', 'minor-or-moderate-injury', 'property-damage'], description: 'Worst credible harm' },
+      severity: {
+        required: true,
+        oneOf: ['death-or-serious-injury', 'minor-or-moderate-injury', 'property-damage'],
+        description: 'Worst credible harm',
+      },
       accident: { oneOf: ['will', 'could'], description: 'Does an accident happen if the hazard is not avoided; needed for death or serious injury' },
       injury: { oneOf: ['will', 'could'], description: 'Does the accident cause death or serious injury; needed for death or serious injury' },
       kind: { oneOf: ['section', 'embedded'], description: 'Section message (panel, before the first step) or embedded in a step' },
@@ -48,7 +78,10 @@ export const elements: Record<string, Element> = {
   Hazard: { description: 'Nature of the hazard', attributes: {}, inside: ['Safety'] },
   Consequence: { description: 'What will or could happen', attributes: {}, inside: ['Safety'] },
   Avoid: { description: 'How to avoid it', attributes: {}, inside: ['Safety'] },
-  Include: { description: 'A standard caution from content/cautions', attributes: { caution: { required: true, refersTo: 'caution', description: 'Id of the caution' } } },
+  Include: {
+    description: 'A standard caution from content/cautions',
+    attributes: { caution: { required: true, refersTo: 'caution', description: 'Id of the caution' } },
+  },
   Steps: { description: 'Numbered operations', attributes: {} },
   Step: { description: 'One operation', attributes: {}, inside: ['Steps'] },
   Result: { description: 'What is seen when the step worked', attributes: {}, inside: ['Step'] },
@@ -66,11 +99,18 @@ export const elements: Record<string, Element> = {
   },
   Fact: {
     description: 'A fact from the data about a device; in a lesson, about the device the page is made for',
-    attributes: { of: { required: true, oneOf: facts, description: 'Which fact' }, tag: { refersTo: 'tag', description: 'Device, where it is not the device of the page' } },
+    attributes: {
+      of: { required: true, oneOf: facts, description: 'Which fact' },
+      tag: { refersTo: 'tag', description: 'Device, where it is not the device of the page' },
+    },
   },
   Figure: {
     description: 'A picture',
-    attributes: { image: { required: true, refersTo: 'image', description: 'Path from the machine folder, or from content/' }, alt: { required: true, description: 'What it shows, in words' }, caption: { description: 'Text under it' } },
+    attributes: {
+      image: { required: true, refersTo: 'image', description: 'Path from the machine folder, or from content/' },
+      alt: { required: true, description: 'What it shows, in words' },
+      caption: { description: 'Text under it' },
+    },
   },
   Table: {
     description: 'A table made from the data',

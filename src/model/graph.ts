@@ -50,7 +50,8 @@ export function graphOf(machine: Machine): Graph {
   const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
   const sightings = groupBy(sightingsOn(machine, devices), ({ text }) => [text.text])
   const naming = referrers(machine)
-  const of = <C extends AnyPage['collection']>(collection: C) => machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
+  const of = <C extends AnyPage['collection']>(collection: C) =>
+    machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
   const lessons = of('lessons')
   const lockouts = of('lockout')
   const components = groupBy(of('components'), ({ frontmatter }) => frontmatter.tags)
@@ -72,7 +73,11 @@ export function graphOf(machine: Machine): Graph {
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
     lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
-    lockoutsOf: ({ tag, area }) => lockouts.filter(({ id, frontmatter }) => (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id)),
+    lockoutsOf: ({ tag, area }) =>
+      lockouts.filter(
+        ({ id, frontmatter }) =>
+          (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id),
+      ),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],
     recoveryOf: (number) => recoveries.get(number),
@@ -91,7 +96,9 @@ function fitsDevice({ technology, tags }: Page<'lessons'>['frontmatter'], device
 
 /** Every text on a sheet that is the tag of a device. */
 function sightingsOn(machine: Machine, devices: ReadonlyMap<string, Device>): Sighting[] {
-  return machine.drawings.flatMap((drawing) => drawing.sheetList.flatMap((sheet) => sheet.texts.filter(({ text }) => devices.has(text)).map((text) => ({ drawing, sheet, text }))))
+  return machine.drawings.flatMap((drawing) =>
+    drawing.sheetList.flatMap((sheet) => sheet.texts.filter(({ text }) => devices.has(text)).map((text) => ({ drawing, sheet, text }))),
+  )
 }
 
 /** `<kind>:<id>` -> the pages that refer to it in the source language, each once, by id. */

@@ -102,8 +102,21 @@ export interface Page<C extends Collection = Collection> extends PageText {
 export type AnyPage = { [C in Collection]: Page<C> }[Collection]
 
 export type NamedThing =
-  | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area'
-  | 'card' | 'energy' | 'option' | 'role' | 'lesson' | 'lockout'
+  | 'tag'
+  | 'part'
+  | 'drawing'
+  | 'alarm'
+  | 'page'
+  | 'image'
+  | 'term'
+  | 'caution'
+  | 'area'
+  | 'card'
+  | 'energy'
+  | 'option'
+  | 'role'
+  | 'lesson'
+  | 'lockout'
 
 /** A place where an author names something that the machine must have. */
 export interface Reference {

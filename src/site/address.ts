@@ -6,7 +6,9 @@
 export function slug(name: string): string {
   const safe = [...name]
     .map((character, index) =>
-      /[A-Za-z0-9_=+-]/.test(character) || (character === '.' && index > 0) ? character : [...new TextEncoder().encode(character)].map((byte) => `~${byte.toString(16).padStart(2, '0')}`).join(''),
+      /[A-Za-z0-9_=+-]/.test(character) || (character === '.' && index > 0)
+        ? character
+        : [...new TextEncoder().encode(character)].map((byte) => `~${byte.toString(16).padStart(2, '0')}`).join(''),
     )
     .join('')
   return /^(con|prn|aux|nul|com\d|lpt\d)$/i.test(safe) ? `${safe}~` : safe

@@ -30,7 +30,8 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<st
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
   const scripts = { 'head.js': 'scripts/head.ts', 'site.js': 'scripts/site.ts', 'search-ui.js': 'scripts/search/main.ts' }
-  for (const [name, entry] of Object.entries(scripts)) await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
+  for (const [name, entry] of Object.entries(scripts))
+    await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   writeSheets(machine, siteDir)
   writeImages(machine, siteDir)
   const hash = createHash('sha256')
@@ -40,7 +41,8 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<st
 
 function writeSheets({ drawings }: Machine, siteDir: string): void {
   mkdirSync(join(siteDir, 'sheets'), { recursive: true })
-  for (const { number, sheetList } of drawings) for (const sheet of sheetList) if (sheet.svg) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg)
+  for (const { number, sheetList } of drawings)
+    for (const sheet of sheetList) if (sheet.svg) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg)
 }
 
 /** Pictures that pages show, and no others. */

@@ -1,8 +1,8 @@
+import { Fragment, jsx, jsxs } from 'astro/jsx-runtime'
 import type { Root as HastRoot } from 'hast'
 import { type Components, toJsxRuntime } from 'hast-util-to-jsx-runtime'
 import type { Root } from 'mdast'
 import { toHast } from 'mdast-util-to-hast'
-import { Fragment, jsx, jsxs } from 'astro/jsx-runtime'
 
 /**
  * A component that shows the body of a page: the tree that the check has read, with our elements in place
@@ -31,5 +31,9 @@ export function contentOf(body: Root, elements: Readonly<Record<string, unknown>
       elementAttributeNameCase: 'html',
       stylePropertyNameCase: 'css',
     })
-  return Object.assign(content, { [Symbol.for('mdx-component')]: true, [Symbol.for('astro.needsHeadRendering')]: false, [Symbol.for('astro:renderer')]: 'astro:jsx' })
+  return Object.assign(content, {
+    [Symbol.for('mdx-component')]: true,
+    [Symbol.for('astro.needsHeadRendering')]: false,
+    [Symbol.for('astro:renderer')]: 'astro:jsx',
+  })
 }

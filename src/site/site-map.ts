@@ -4,7 +4,9 @@ import { address } from './address.ts'
 
 /** What a page of the site shows. Ids are looked up in the machine when the page is rendered. */
 export type View =
-  | { kind: 'start' | 'search' | 'devices' | 'alarms' | 'parts' | 'drawings' | 'lessons' | 'lockouts' | 'procedures' | 'manual' | 'glossary' | 'about' }
+  | {
+      kind: 'start' | 'search' | 'devices' | 'alarms' | 'parts' | 'drawings' | 'lessons' | 'lockouts' | 'procedures' | 'manual' | 'glossary' | 'about'
+    }
   | { kind: 'device'; tag: string }
   | { kind: 'alarm'; number: string }
   | { kind: 'part'; number: string }
@@ -26,7 +28,9 @@ export interface SitePage {
 export function planSite(machine: Machine, graph: Graph): SitePage[] {
   const views = planViews(machine, graph)
   return machine.languages.flatMap((language) =>
-    views.map(([address, view]): SitePage => ({ path: language === machine.sourceLanguage ? address : `${language}/${address}`, address, language, view })),
+    views.map(
+      ([address, view]): SitePage => ({ path: language === machine.sourceLanguage ? address : `${language}/${address}`, address, language, view }),
+    ),
   )
 }
 
@@ -39,9 +43,20 @@ function planViews(machine: Machine, graph: Graph): [string, View][] {
     ...machine.devices.map(({ tag }): [string, View] => [address.tag(tag.value), { kind: 'device', tag: tag.value }]),
     ...machine.alarms.map(({ number }): [string, View] => [address.alarm(number.value), { kind: 'alarm', number: number.value }]),
     ...machine.parts.map(({ number }): [string, View] => [address.part(number.value), { kind: 'part', number: number.value }]),
-    ...machine.drawings.flatMap(({ number, sheetList }) => sheetList.map((sheet): [string, View] => [address.drawing(number.value, sheet.number), { kind: 'drawing', number: number.value, sheet: sheet.number }])),
+    ...machine.drawings.flatMap(({ number, sheetList }) =>
+      sheetList.map((sheet): [string, View] => [
+        address.drawing(number.value, sheet.number),
+        { kind: 'drawing', number: number.value, sheet: sheet.number },
+      ]),
+    ),
     ...machine.pages.filter(hasOwnPage).map(({ id }): [string, View] => [address.page(id), { kind: 'page', id }]),
-    ...machine.pages.flatMap((page) => (page.collection === 'lessons' ? graph.devicesOfLesson(page).map(({ tag }): [string, View] => [address.lessonFor(page.name, tag.value), { kind: 'lesson-for', id: page.id, tag: tag.value }]) : [])),
+    ...machine.pages.flatMap((page) =>
+      page.collection === 'lessons'
+        ? graph
+            .devicesOfLesson(page)
+            .map(({ tag }): [string, View] => [address.lessonFor(page.name, tag.value), { kind: 'lesson-for', id: page.id, tag: tag.value }])
+        : [],
+    ),
   ]
 }
 

@@ -7,7 +7,9 @@ const dataFile = z.strictObject({
   columns: z
     .record(z.string(), z.string().min(1))
     .optional()
-    .describe("Our column name -> the heading in the file. A column that is not listed keeps our name. Text in another language: `description.es: Descripción`"),
+    .describe(
+      'Our column name -> the heading in the file. A column that is not listed keeps our name. Text in another language: `description.es: Descripción`',
+    ),
 })
 
 const readingLimit = z.strictObject({
@@ -16,7 +18,10 @@ const readingLimit = z.strictObject({
 
 /** The schema of `machine.yaml`. */
 export const machineFile = z.strictObject({
-  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/).describe('Kebab case; names the folder of the built site'),
+  id: z
+    .string()
+    .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+    .describe('Kebab case; names the folder of the built site'),
   model: identifier.describe('Model name on the nameplate'),
   name: words.describe('What the machine is, in each language'),
   builder: z.string().min(1).describe('Who built it'),
@@ -31,7 +36,10 @@ export const machineFile = z.strictObject({
     .union([z.enum(['nfpa79', 'iec81346']), z.strictObject({ pattern: z.string().min(1) })])
     .describe('Grammar of the device tags: NFPA-79-like letters and numbers, IEC 81346, or a pattern of the builder'),
   languages: z.strictObject({
-    source: z.string().regex(/^[a-z]{2}$/).describe('Language the pages are written in'),
+    source: z
+      .string()
+      .regex(/^[a-z]{2}$/)
+      .describe('Language the pages are written in'),
     translations: z.array(z.string().regex(/^[a-z]{2}$/)).optional(),
   }),
   units: z
@@ -57,7 +65,10 @@ export const machineFile = z.strictObject({
       }),
     )
     .optional(),
-  plan: z.strictObject({ drawing: identifier, sheet: z.number().int().positive().optional() }).optional().describe('The drawing that shows the machine from above; device positions are in its units'),
+  plan: z
+    .strictObject({ drawing: identifier, sheet: z.number().int().positive().optional() })
+    .optional()
+    .describe('The drawing that shows the machine from above; device positions are in its units'),
   panel: z
     .strictObject({
       diagonalInch: z.number().positive(),

@@ -50,7 +50,10 @@ export const pageSchemas = {
     ...common,
     kind: z.enum(['start', 'stop', 'set-up', 'clean', 'maintain', 'other']),
     minutes,
-    interval: z.strictObject({ every: z.number().positive(), unit: z.enum(['h', 'day', 'week', 'month', 'year']) }).optional().describe('How often, for maintenance'),
+    interval: z
+      .strictObject({ every: z.number().positive(), unit: z.enum(['h', 'day', 'week', 'month', 'year']) })
+      .optional()
+      .describe('How often, for maintenance'),
     tools: tools.optional(),
     tags: tags.optional().describe('Devices it touches'),
     lockout: z.array(identifier).optional().describe('Lockouts applied before it'),

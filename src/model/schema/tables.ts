@@ -44,7 +44,11 @@ export const tables = {
   signals: {
     tag: { type: 'identifier', required: true, description: 'Device that gives or takes the signal' },
     signal: { type: 'identifier', description: 'Which signal of the device, where it has several: open, closed' },
-    type: { type: { oneOf: signalTypes }, required: true, description: 'DI, DO, AI, AO, RTD, TC, CNT pulse counter, ENC encoder, SDI and SDO safety' },
+    type: {
+      type: { oneOf: signalTypes },
+      required: true,
+      description: 'DI, DO, AI, AO, RTD, TC, CNT pulse counter, ENC encoder, SDI and SDO safety',
+    },
     address: { type: 'identifier', required: true, description: 'Controller address, IEC 61131-3 or the form of the controller' },
     symbol: { type: 'identifier', description: 'Variable name in the controller' },
     card: { type: 'identifier', description: 'I/O card, from the list of cards' },
@@ -91,14 +95,21 @@ export const tables = {
     kind: { type: { oneOf: ['schematic', 'layout', 'pneumatic', 'piping', 'assembly'] }, required: true, description: 'What kind of drawing' },
     sheets: { type: 'integer', required: true, description: 'Number of sheets' },
     revision: { type: 'identifier', required: true, description: 'Revision' },
-    file: { type: 'identifier', description: 'Path from the machine folder; without it drawings/<number>.svg, or drawings/<number>.<sheet>.svg where there are several sheets' },
+    file: {
+      type: 'identifier',
+      description: 'Path from the machine folder; without it drawings/<number>.svg, or drawings/<number>.<sheet>.svg where there are several sheets',
+    },
     supersededBy: { type: 'identifier', description: 'Drawing that replaces it' },
     fits,
   },
   alarms: {
     number: { type: 'identifier', required: true, description: 'Alarm number as on the screen' },
     text: { type: 'words', required: true, description: 'Alarm text as on the screen' },
-    reaction: { type: { oneOf: ['stop', 'hold', 'message'] }, required: true, description: 'What the machine does: stops, holds the cycle, or only tells' },
+    reaction: {
+      type: { oneOf: ['stop', 'hold', 'message'] },
+      required: true,
+      description: 'What the machine does: stops, holds the cycle, or only tells',
+    },
     area: { type: 'identifier', description: 'An area of machine.yaml' },
     tags: { type: 'list', description: 'Devices that can raise it' },
     trigger: { type: 'words', description: 'The condition that raises it' },

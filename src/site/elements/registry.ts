@@ -22,4 +22,27 @@ import Tag from './Tag.astro'
 import Term from './Term.astro'
 
 /** The component of every element that a page may use (model/elements.ts), and of Markdown's own link, picture and table. */
-export const registry = { Alarm, Anchor, Avoid, Consequence, Drawing, Fact, Figure, Hazard, Include, Page, Part, Reading, Result, Safety, Step, Steps, Table, Tag, Term, a: Link, img: Image, table: MarkdownTable }
+export const registry = {
+  Alarm,
+  Anchor,
+  Avoid,
+  Consequence,
+  Drawing,
+  Fact,
+  Figure,
+  Hazard,
+  Include,
+  Page,
+  Part,
+  Reading,
+  Result,
+  Safety,
+  Step,
+  Steps,
+  Table,
+  Tag,
+  Term,
+  a: Link,
+  img: Image,
+  table: MarkdownTable,
+}

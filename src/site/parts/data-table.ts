@@ -1,7 +1,7 @@
 import type { EnergySource } from '../../model/machine.ts'
+import type { Words } from '../../model/words.ts'
 import { address } from '../address.ts'
 import { type Context, langOf } from '../context.ts'
-import type { Words } from '../../model/words.ts'
 import { rangeOf } from './fact.ts'
 import { quantities, reactionLabel, spareLabel } from './said.ts'
 
@@ -41,36 +41,74 @@ export function tableOf(context: Context, { of, area, type, spare }: TableQuery)
     case 'devices':
       return {
         headings: [labels.device, labels.description, labels.kind, labels.place],
-        rows: machine.devices.filter((it) => area === undefined || it.area?.value === area).map((it) => [tagCell(it.tag.value), words(it.description), words(it.kind), words(it.place)]),
+        rows: machine.devices
+          .filter((it) => area === undefined || it.area?.value === area)
+          .map((it) => [tagCell(it.tag.value), words(it.description), words(it.kind), words(it.place)]),
       }
     case 'signals':
       return {
         headings: [labels.device, labels.address, labels.terminal, labels.wire, labels.card, labels.meaning, labels.range],
         rows: machine.signals
           .filter((it) => inArea(it.tag.value) && (type === undefined || it.type.value === type))
-          .map((it) => [tagCell(it.tag.value), mono(it.address.value), mono(it.terminal?.value), mono(it.wire?.value), mono([it.card?.value, it.channel?.value].filter(Boolean).join('.')), words(it.meaning), { text: rangeOf(it) ?? '' }]),
+          .map((it) => [
+            tagCell(it.tag.value),
+            mono(it.address.value),
+            mono(it.terminal?.value),
+            mono(it.wire?.value),
+            mono([it.card?.value, it.channel?.value].filter(Boolean).join('.')),
+            words(it.meaning),
+            { text: rangeOf(it) ?? '' },
+          ]),
       }
     case 'alarms':
       return {
         headings: [labels.alarm, labels.description, labels.reaction],
-        rows: machine.alarms.filter((it) => area === undefined || it.area?.value === area).map((it) => [{ text: it.number.value, href: link(address.alarm(it.number.value)), mono: true }, words(it.text), { text: reactionLabel(labels, it.reaction.value) }]),
+        rows: machine.alarms
+          .filter((it) => area === undefined || it.area?.value === area)
+          .map((it) => [
+            { text: it.number.value, href: link(address.alarm(it.number.value)), mono: true },
+            words(it.text),
+            { text: reactionLabel(labels, it.reaction.value) },
+          ]),
       }
     case 'parts':
       return {
         headings: [labels.part, labels.description, labels.quantityFitted, labels.spareClass],
         rows: machine.parts
           .filter((it) => spare === undefined || it.spare?.value === spare)
-          .map((it) => [{ text: it.number.value, href: link(address.part(it.number.value)), mono: true }, words(it.description), { text: `${it.quantity.value} ${it.unit?.value ?? ''}` }, { text: it.spare ? spareLabel(labels, it.spare.value) : '' }]),
+          .map((it) => [
+            { text: it.number.value, href: link(address.part(it.number.value)), mono: true },
+            words(it.description),
+            { text: `${it.quantity.value} ${it.unit?.value ?? ''}` },
+            { text: it.spare ? spareLabel(labels, it.spare.value) : '' },
+          ]),
       }
     case 'energy':
       return {
         headings: [labels.energy, labels.magnitude, labels.hazard, labels.isolationPoint],
-        rows: machine.energy.filter((it) => inAreas(it, area)).map((it) => [words(it.name), { text: quantities(it.magnitude) }, words(it.hazard), { text: it.isolation.map(({ point, tag }) => `${point.value} ${tag.value}`).join(', ') || labels.noIsolation }]),
+        rows: machine.energy
+          .filter((it) => inAreas(it, area))
+          .map((it) => [
+            words(it.name),
+            { text: quantities(it.magnitude) },
+            words(it.hazard),
+            { text: it.isolation.map(({ point, tag }) => `${point.value} ${tag.value}`).join(', ') || labels.noIsolation },
+          ]),
       }
     case 'isolation':
       return {
         headings: [labels.isolationPoint, labels.device, labels.place, labels.turnTo, labels.lockWith],
-        rows: machine.energy.filter((it) => inAreas(it, area)).flatMap((it) => it.isolation.map((point) => [mono(point.point.value), tagCell(point.tag.value), words(point.place), words(point.safe), words(point.hardware)])),
+        rows: machine.energy
+          .filter((it) => inAreas(it, area))
+          .flatMap((it) =>
+            it.isolation.map((point) => [
+              mono(point.point.value),
+              tagCell(point.tag.value),
+              words(point.place),
+              words(point.safe),
+              words(point.hardware),
+            ]),
+          ),
       }
     case 'formats': {
       const formats = [...new Set(machine.formats.map(({ format }) => format.value))]

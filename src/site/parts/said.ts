@@ -30,13 +30,26 @@ export function energyLabel(labels: Labels, form: EnergyForm): string {
 }
 
 export function drawingKindLabel(labels: Labels, kind: 'schematic' | 'layout' | 'pneumatic' | 'piping' | 'assembly'): string {
-  return { schematic: labels.kindSchematic, layout: labels.kindLayout, pneumatic: labels.kindPneumatic, piping: labels.kindPiping, assembly: labels.kindAssembly }[kind]
+  return {
+    schematic: labels.kindSchematic,
+    layout: labels.kindLayout,
+    pneumatic: labels.kindPneumatic,
+    piping: labels.kindPiping,
+    assembly: labels.kindAssembly,
+  }[kind]
 }
 
 export type JobKind = 'start' | 'stop' | 'set-up' | 'clean' | 'maintain' | 'other'
 
 export function jobKindLabel(labels: Labels, kind: JobKind): string {
-  return { start: labels.kindStart, stop: labels.kindStop, 'set-up': labels.kindSetUp, clean: labels.kindClean, maintain: labels.kindMaintain, other: labels.kindOther }[kind]
+  return {
+    start: labels.kindStart,
+    stop: labels.kindStop,
+    'set-up': labels.kindSetUp,
+    clean: labels.kindClean,
+    maintain: labels.kindMaintain,
+    other: labels.kindOther,
+  }[kind]
 }
 
 export function intervalLabel(labels: Labels, { every, unit }: { every: number; unit: 'h' | 'day' | 'week' | 'month' | 'year' }): string {

@@ -60,16 +60,26 @@ function startSheet(sheet: HTMLElement): void {
     const mark = location.hash.length > 1 ? document.getElementById(decodeURIComponent(location.hash.slice(1))) : null
     if (!(mark instanceof SVGGraphicsElement) || !drawing.contains(mark)) return
     const box = mark.getBBox()
-    show({ x: box.x + box.width / 2 - whole.width / 4, y: box.y + box.height / 2 - whole.height / 4, width: whole.width / 2, height: whole.height / 2 })
+    show({
+      x: box.x + box.width / 2 - whole.width / 4,
+      y: box.y + box.height / 2 - whole.height / 4,
+      width: whole.width / 2,
+      height: whole.height / 2,
+    })
     sheet.scrollIntoView({ block: 'start' })
   }
   addEventListener('hashchange', toMark)
   toMark()
-  startTouch(area, () => sheet.classList.contains('full') || view.width < whole.width, (from, to) => {
-    const before = pointAt(from.x, from.y)
-    const after = pointAt(to.x, to.y)
-    show({ ...view, x: view.x - (after.x - before.x), y: view.y - (after.y - before.y) })
-  }, (factor, at) => zoom(factor, pointAt(at.x, at.y)))
+  startTouch(
+    area,
+    () => sheet.classList.contains('full') || view.width < whole.width,
+    (from, to) => {
+      const before = pointAt(from.x, from.y)
+      const after = pointAt(to.x, to.y)
+      show({ ...view, x: view.x - (after.x - before.x), y: view.y - (after.y - before.y) })
+    },
+    (factor, at) => zoom(factor, pointAt(at.x, at.y)),
+  )
 }
 
 interface Spot {
@@ -102,14 +112,22 @@ function startTouch(area: HTMLElement, active: () => boolean, pan: (from: Spot, 
   area.addEventListener('pointerup', lift)
   area.addEventListener('pointercancel', lift)
   area.addEventListener('pointerleave', lift)
-  area.addEventListener('click', (event) => {
-    if (moved > 12) event.preventDefault()
-  }, true)
-  area.addEventListener('wheel', (event) => {
-    if (!active()) return
-    event.preventDefault()
-    zoom(event.deltaY < 0 ? 1.2 : 1 / 1.2, { x: event.clientX, y: event.clientY })
-  }, { passive: false })
+  area.addEventListener(
+    'click',
+    (event) => {
+      if (moved > 12) event.preventDefault()
+    },
+    true,
+  )
+  area.addEventListener(
+    'wheel',
+    (event) => {
+      if (!active()) return
+      event.preventDefault()
+      zoom(event.deltaY < 0 ? 1.2 : 1 / 1.2, { x: event.clientX, y: event.clientY })
+    },
+    { passive: false },
+  )
 }
 
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), Math.max(low, high))

@@ -10,12 +10,19 @@ function startFilter(form: HTMLFormElement): void {
   const area = form.querySelector<HTMLSelectElement>('[data-filter-area]')
   const kind = form.querySelector<HTMLSelectElement>('[data-filter-kind]')
   const count = form.querySelector('[data-filter-count]')
-  const items = [...list.children].filter((it): it is HTMLElement => it instanceof HTMLElement).map((item) => ({ item, words: fold(item.textContent ?? '') }))
+  const items = [...list.children]
+    .filter((it): it is HTMLElement => it instanceof HTMLElement)
+    .map((item) => ({ item, words: fold(item.textContent ?? '') }))
   const apply = () => {
-    const wanted = fold(text?.value ?? '').split(' ').filter(Boolean)
+    const wanted = fold(text?.value ?? '')
+      .split(' ')
+      .filter(Boolean)
     let shown = 0
     for (const { item, words } of items) {
-      const fits = wanted.every((word) => words.includes(word)) && (!area?.value || item.dataset.area === area.value) && (!kind?.value || item.dataset.kind === kind.value)
+      const fits =
+        wanted.every((word) => words.includes(word)) &&
+        (!area?.value || item.dataset.area === area.value) &&
+        (!kind?.value || item.dataset.kind === kind.value)
       item.hidden = !fits
       if (fits) shown++
     }
@@ -32,4 +39,9 @@ function nextList(form: Element): Element | undefined {
   return undefined
 }
 
-const fold = (text: string) => text.normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase().replace(/\s+/g, ' ')
+const fold = (text: string) =>
+  text
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/\s+/g, ' ')

@@ -24,7 +24,10 @@ function startBoard(board: HTMLElement): void {
   const show = () => {
     const open = boxes.filter((box) => !box.checked).length
     for (const box of boxes) box.closest('.point')?.classList.toggle('shut', box.checked)
-    if (count) count.textContent = ((open === 0 ? board.dataset.all : board.dataset.still) ?? '').replace('{open}', String(open)).replace('{all}', String(boxes.length))
+    if (count)
+      count.textContent = ((open === 0 ? board.dataset.all : board.dataset.still) ?? '')
+        .replace('{open}', String(open))
+        .replace('{all}', String(boxes.length))
   }
   const forget = remember(boxes, 'board', show)
   for (const button of board.querySelectorAll<HTMLButtonElement>('[data-clear]')) {

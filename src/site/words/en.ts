@@ -168,7 +168,8 @@ export const en = {
   stillLive: '{open} of {all} points still open',
   allLocked: 'All {all} points ticked. Now prove each one.',
   noIsolation: 'no isolating device',
-  standingCaution: "This page helps an authorised person. The employer's energy-control programme, local rules and the judgement of qualified people come first.",
+  standingCaution:
+    "This page helps an authorised person. The employer's energy-control programme, local rules and the judgement of qualified people come first.",
   clearTicks: 'Clear ticks',
 
   procedures: 'Jobs',

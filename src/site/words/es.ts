@@ -170,7 +170,8 @@ export const es: Labels = {
   stillLive: '{open} de {all} puntos siguen abiertos',
   allLocked: 'Los {all} puntos están marcados. Ahora compruebe cada uno.',
   noIsolation: 'sin dispositivo de aislamiento',
-  standingCaution: 'Esta página ayuda a una persona autorizada. El programa de control de energías de la empresa, las normas locales y el criterio de personas cualificadas van primero.',
+  standingCaution:
+    'Esta página ayuda a una persona autorizada. El programa de control de energías de la empresa, las normas locales y el criterio de personas cualificadas van primero.',
   clearTicks: 'Borrar marcas',
 
   procedures: 'Trabajos',

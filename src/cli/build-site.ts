@@ -1,0 +1,99 @@
+import { mkdirSync, rmSync } from 'node:fs'
+import { basename, dirname, join } from 'node:path'
+import { checkValue, writeManifest } from '../bundle/manifest.ts'
+import { publish } from '../bundle/publish.ts'
+import { zipFolder } from '../bundle/zip.ts'
+import { graphOf } from '../model/graph.ts'
+import type { Machine } from '../model/machine.ts'
+import { buildSearch } from '../search/build-index.ts'
+import { writeAssets } from '../site/assets.ts'
+import { checkLinks } from '../site/check-links.ts'
+import { writeLinkLists } from '../site/link-lists.ts'
+import { renderSite } from '../site/run-astro.ts'
+import { searchEntries, synonyms } from '../site/search-entries.ts'
+import { planSite } from '../site/site-map.ts'
+import { packageDir } from './paths.ts'
+import type { Progress } from './progress.ts'
+import { version } from './version.ts'
+
+export interface BuildInput {
+  machine: Machine
+  counts: { errors: number; warnings: number; notes: number }
+  outDir: string
+  zip: boolean
+  progress: Progress
+}
+
+/**
+ * Builds a checked machine beside its place and moves it there when it is whole, so that a build that fails
+ * or is ended leaves the earlier one as it was.
+ */
+export async function buildSite({
+  machine,
+  counts,
+  outDir,
+  zip,
+  progress,
+}: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
+  const staged = join(dirname(outDir), `.${basename(outDir)}.new`)
+  // Astro writes its server bundle here and finds its packages from here.
+  const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
+  rmSync(staged, { recursive: true, force: true })
+  mkdirSync(staged, { recursive: true })
+  try {
+    const graph = graphOf(machine)
+    const pages = planSite(machine, graph)
+    const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
+    const value = checkValue(inputs)
+    progress.step('styles, scripts, drawings and pictures')
+    const assets = await writeAssets(machine, staged)
+    progress.step(`${pages.length} pages`)
+    const release = { toolVersion: version, checkValue: value, check: counts, assets }
+    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release }, staged, work)
+    progress.step('links')
+    const broken = checkLinks(staged)
+    if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
+    writeLinkLists(machine, pages, staged)
+    progress.step('search')
+    await buildSearch({
+      siteDir: staged,
+      outDir: join(staged, 'search'),
+      languages: [...machine.languages],
+      entries: searchEntries(machine, graph, pages),
+      synonyms: synonyms(machine),
+    })
+    progress.step('manifest')
+    writeManifest(staged, {
+      machine: identity(machine),
+      data: machine.inputs
+        .filter(({ path }) => /^machine\/(data\/|machine\.yaml|training\.yaml)/.test(path))
+        .map(({ path, sha256 }) => ({ file: path.replace(/^machine\//, ''), sha256 })),
+      check: counts,
+      checkValue: value,
+      tool: `fettle ${version}`,
+    })
+    const published = publish(staged, outDir)
+    if ('refused' in published) return published
+    if (zip) {
+      progress.step('zip')
+      zipFolder(outDir, `${outDir}.zip`, basename(outDir))
+    }
+    return { pages: pages.length, checkValue: value }
+  } finally {
+    rmSync(work, { recursive: true, force: true })
+    rmSync(staged, { recursive: true, force: true })
+  }
+}
+
+function identity({ file, unit }: Machine): Record<string, unknown> {
+  return {
+    id: file.id,
+    model: file.model,
+    serial: unit.serial,
+    fitted: [...unit.fitted],
+    builder: file.builder,
+    document: file.document,
+    revision: file.revision,
+    date: file.date,
+  }
+}

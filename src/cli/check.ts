@@ -1,0 +1,37 @@
+import { rules } from '../check/rules.ts'
+import { loadRules } from '../load/load-rules.ts'
+import { reportJson } from '../report/json.ts'
+import { reportSarif } from '../report/sarif.ts'
+import { reportShort } from '../report/short.ts'
+import { reportText } from '../report/text.ts'
+import { checkFolder, countFindings } from './load.ts'
+import type { Options } from './options.ts'
+import { version } from './version.ts'
+
+export async function run(options: Options): Promise<number> {
+  const [folder = '.'] = options.words
+  const { loaded, machine, findings } = checkFolder(folder, options)
+  const counts = countFindings(findings)
+  const summary = {
+    ...counts,
+    pages: machine?.pages.length ?? 0,
+    devices: machine?.devices.length ?? 0,
+    alarms: machine?.alarms.length ?? 0,
+    parts: machine?.parts.length ?? 0,
+    drawings: machine?.drawings.length ?? 0,
+  }
+  switch (options.get('format')) {
+    case 'json':
+      process.stdout.write(reportJson(findings, machine?.file.id, summary))
+      break
+    case 'sarif':
+      process.stdout.write(reportSarif(findings, [...Object.values(loadRules), ...rules], version))
+      break
+    case 'short':
+      process.stdout.write(reportShort(findings))
+      break
+    default:
+      process.stdout.write(reportText(findings, loaded.texts, summary))
+  }
+  return counts.errors > 0 ? 1 : 0
+}

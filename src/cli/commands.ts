@@ -1,0 +1,70 @@
+import type { CommandSpec, Options } from './options.ts'
+
+export interface Command extends CommandSpec {
+  load(): Promise<{ run(options: Options): Promise<number> }>
+}
+
+const shared = { value: 'folder', help: 'pages for every machine (default: the content/ beside Fettle)' }
+const serial = { value: 'number', help: 'serial number of the unit (default: the first in machine.yaml)' }
+
+/** Every command of `fettle`. A command is one file; it is read when it is used. */
+export const commands: Readonly<Record<string, Command>> = {
+  check: {
+    summary: 'compare the pages with the machine and report every disagreement',
+    words: ['<folder>'],
+    options: {
+      format: { value: 'form', oneOf: ['text', 'short', 'json', 'sarif'], help: 'text (default), short, json or sarif' },
+      serial: { ...serial, help: 'check this unit only (default: all units)' },
+      shared,
+    },
+    load: () => import('./check.ts'),
+  },
+  build: {
+    summary: 'check, then build the site, its search, its manifest and its zip file',
+    words: ['<folder>'],
+    options: {
+      out: { value: 'folder', help: 'where the site goes (default: dist/<machine id>)' },
+      serial,
+      shared,
+      'no-zip': { help: 'leave out the zip file' },
+    },
+    load: () => import('./build.ts'),
+  },
+  preview: {
+    summary: 'build, show the site on this computer, and build again after each change',
+    words: ['<folder>'],
+    options: { port: { value: 'number', help: 'port on 127.0.0.1 (default: 4600)' }, serial, shared },
+    load: () => import('./preview.ts'),
+  },
+  verify: {
+    summary: 'compare a built folder or zip file with its manifest',
+    words: ['<folder or zip>'],
+    options: { format: { value: 'form', oneOf: ['text', 'json'], help: 'text (default) or json' } },
+    load: () => import('./verify.ts'),
+  },
+  explain: {
+    summary: 'say what a rule checks, why, and where it comes from',
+    words: ['[rule]'],
+    options: {},
+    load: () => import('./explain.ts'),
+  },
+  schema: {
+    summary: 'write the JSON Schemas for machine.yaml, the data and the pages',
+    words: ['<folder>'],
+    options: {},
+    load: () => import('./schema.ts'),
+  },
+}
+
+/** The help of one command, or of all. */
+export function helpText(name?: string): string {
+  const command = name === undefined ? undefined : commands[name]
+  if (!command || name === undefined) {
+    const width = Math.max(...Object.keys(commands).map((it) => it.length))
+    const list = Object.entries(commands).map(([it, { summary }]) => `  ${it.padEnd(width)}  ${summary}`)
+    return `Fettle: machine manuals that are checked like code and open from disk\n\nusage: fettle <command> …\n\n${list.join('\n')}\n\n\`fettle <command> --help\` tells more. Exit codes: 0 no error, 1 errors found, 2 could not run.\n`
+  }
+  const options = Object.entries(command.options).map(([it, { value, help }]) => [`--${it}${value ? ` <${value}>` : ''}`, help] as const)
+  const width = Math.max(0, ...options.map(([it]) => it.length))
+  return `fettle ${name}: ${command.summary}\n\nusage: fettle ${name} ${command.words.join(' ')}${options.length > 0 ? ' [options]' : ''}\n${options.length > 0 ? `\n${options.map(([it, help]) => `  ${it.padEnd(width)}  ${help}`).join('\n')}\n` : ''}`
+}

@@ -1,0 +1,30 @@
+import { rules } from '../check/rules.ts'
+import { checkLoaded } from '../check/run.ts'
+import { loadMachine } from '../load/load-machine.ts'
+import type { Loaded } from '../load/loaded.ts'
+import type { Machine } from '../model/machine.ts'
+import type { Finding } from '../source/finding.ts'
+import { type Options, UsageError } from './options.ts'
+import { openFolder, openShared } from './paths.ts'
+
+export interface Checked {
+  loaded: Loaded
+  /** The unit that was asked for; undefined when the folder is not a machine. */
+  machine: Machine | undefined
+  findings: readonly Finding[]
+}
+
+/** Reads a machine folder and runs every rule: over all its units, or over the one that was asked for. */
+export function checkFolder(path: string, options: Options): Checked {
+  const loaded = loadMachine(openFolder(path), openShared(options), options.get('serial'))
+  const serial = options.get('serial')
+  if (serial !== undefined && loaded.machines.length === 0 && !loaded.findings.some(({ severity }) => severity === 'error')) {
+    throw new UsageError(`machine.yaml has no unit with the serial number \`${serial}\``)
+  }
+  return { loaded, machine: loaded.machines[0], findings: checkLoaded(loaded, rules) }
+}
+
+export function countFindings(findings: readonly Finding[]): { errors: number; warnings: number; notes: number } {
+  const count = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity).length
+  return { errors: count('error'), warnings: count('warning'), notes: count('note') }
+}

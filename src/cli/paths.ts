@@ -1,0 +1,18 @@
+import { join, relative, resolve, sep } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { diskFolder, type Folder } from '../load/folder.ts'
+import type { Options } from './options.ts'
+
+/** The folder of Fettle itself, with its package.json, `content/` and `node_modules`. */
+export const packageDir = fileURLToPath(new URL('../../', import.meta.url))
+
+/** A folder on disk, labelled as the user would type its files from where the command was started. */
+export function openFolder(path: string): Folder {
+  const dir = resolve(path)
+  const label = relative(process.cwd(), dir).split(sep).join('/')
+  return diskFolder(dir, label === '' ? '' : `${label}/`)
+}
+
+export function openShared(options: Options): Folder {
+  return openFolder(options.get('shared') ?? join(packageDir, 'content'))
+}

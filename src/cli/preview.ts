@@ -1,0 +1,94 @@
+import { createReadStream, existsSync, mkdtempSync, rmSync, watch } from 'node:fs'
+import { createServer, type ServerResponse } from 'node:http'
+import { tmpdir } from 'node:os'
+import { extname, join, resolve, sep } from 'node:path'
+import { reportText } from '../report/text.ts'
+import { buildSite } from './build-site.ts'
+import { checkFolder, countFindings } from './load.ts'
+import { type Options, UsageError } from './options.ts'
+import { startProgress } from './progress.ts'
+
+const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css',
+  '.js': 'text/javascript',
+  '.svg': 'image/svg+xml',
+  '.json': 'application/json',
+  '.csv': 'text/csv',
+  '.woff2': 'font/woff2',
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.webp': 'image/webp',
+}
+
+/** Builds, serves on the loopback address alone, and builds again after a change. Runs until it is interrupted. */
+export async function run(options: Options): Promise<number> {
+  const [folder = '.'] = options.words
+  const port = Number(options.get('port') ?? '4600')
+  if (!Number.isInteger(port) || port < 0 || port > 65535)
+    throw new UsageError(`--port takes a number from 0 to 65535, not \`${options.get('port')}\``)
+  const dir = mkdtempSync(join(tmpdir(), 'fettle-preview-'))
+  const site = join(dir, 'site')
+  const progress = startProgress()
+  const listeners = new Set<ServerResponse>()
+
+  const rebuild = async () => {
+    const { loaded, machine, findings } = checkFolder(folder, options)
+    const counts = countFindings(findings)
+    if (findings.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts))
+    if (counts.errors > 0 || !machine) {
+      progress.done('the last build without errors is still shown')
+      return
+    }
+    await buildSite({ machine, counts, outDir: site, zip: false, progress })
+    for (const listener of listeners) listener.write('data: built\n\n')
+  }
+
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/')
+    if (path === '/.built') {
+      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' })
+      listeners.add(response)
+      response.on('close', () => listeners.delete(response))
+      return
+    }
+    const file = resolve(site, `.${path.endsWith('/') ? `${path}index.html` : path}`)
+    if (!file.startsWith(site + sep) || !existsSync(file)) {
+      response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
+      return
+    }
+    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store' })
+    if (extname(file) !== '.html') createReadStream(file).pipe(response)
+    else
+      createReadStream(file)
+        .on('end', () => response.end('<script>new EventSource("/.built").onmessage=function(){location.reload()}</script>'))
+        .pipe(response, { end: false })
+  })
+
+  await rebuild()
+  await new Promise<void>((ready) => server.listen(port, '127.0.0.1', ready))
+  const address = server.address()
+  progress.done(`http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}/  (end with Ctrl+C)`)
+
+  let timer: NodeJS.Timeout | undefined
+  let building = Promise.resolve()
+  const watchers = [folder, options.get('shared')].flatMap((path) =>
+    path
+      ? [
+          watch(path, { recursive: true }, (_, name) => {
+            if (name === null || /(^|[\\/])\.|~$/.test(name)) return
+            clearTimeout(timer)
+            timer = setTimeout(() => {
+              building = building.then(rebuild).catch((error: unknown) => progress.done(String(error)))
+            }, 80)
+          }),
+        ]
+      : [],
+  )
+  await new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
+  for (const watcher of watchers) watcher.close()
+  server.closeAllConnections()
+  server.close()
+  rmSync(dir, { recursive: true, force: true })
+  return 0
+}

@@ -1,0 +1,19 @@
+import { z } from 'zod'
+import { energyFile } from './schema/energy-file.ts'
+import { glossaryFile } from './schema/glossary-file.ts'
+import { machineFile } from './schema/machine-file.ts'
+import { pageSchemas, translationSchema } from './schema/pages.ts'
+import { trainingFile } from './schema/training-file.ts'
+
+/** The JSON Schemas that editors use for completion: file name and text, in the order of their names. */
+export function jsonSchemas(): [name: string, text: string][] {
+  const schemas: [string, z.ZodType][] = [
+    ['energy', energyFile],
+    ['glossary', glossaryFile],
+    ['machine', machineFile],
+    ...Object.entries(pageSchemas).map(([collection, schema]): [string, z.ZodType] => [`page-${collection}`, schema]),
+    ['page-translation', translationSchema],
+    ['training', trainingFile],
+  ]
+  return schemas.map(([name, schema]) => [`${name}.json`, `${JSON.stringify(z.toJSONSchema(schema), null, 2)}\n`])
+}

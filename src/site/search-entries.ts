@@ -1,0 +1,58 @@
+import type { Graph } from '../model/graph.ts'
+import type { Machine } from '../model/machine.ts'
+import { speak } from '../model/words.ts'
+import type { SearchEntry } from '../search/build-index.ts'
+import type { SitePage } from './site-map.ts'
+
+/** What search finds by its name alone: tags, alarms, parts, drawings and lockouts, in each language. */
+export function searchEntries(machine: Machine, graph: Graph, pages: readonly SitePage[]): SearchEntry[] {
+  return pages.flatMap(({ view, path, language }): SearchEntry[] => {
+    const say = (words: Parameters<typeof speak>[0]) => speak(words, language, machine.sourceLanguage).text
+    const areaName = (id: string | undefined) => {
+      const area = machine.areas.find((it) => it.id.value === id)
+      return area && say(area.name)
+    }
+    const entry = (kind: SearchEntry['kind'], id: string, title: string, place?: string): SearchEntry[] => [
+      { id, kind, path, title, language, ...(place ? { place } : {}) },
+    ]
+    switch (view.kind) {
+      case 'device': {
+        const device = graph.device(view.tag)
+        return device ? entry('tag', view.tag, say(device.description), areaName(device.area?.value)) : []
+      }
+      case 'alarm': {
+        const alarm = graph.alarm(view.number)
+        return alarm ? entry('alarm', view.number, say(alarm.text), areaName(alarm.area?.value)) : []
+      }
+      case 'part': {
+        const part = graph.part(view.number)
+        return part ? entry('part', view.number, say(part.description)) : []
+      }
+      case 'drawing': {
+        const drawing = graph.drawing(view.number)
+        return drawing && view.sheet === 1 ? entry('drawing', view.number, say(drawing.title)) : []
+      }
+      case 'page': {
+        const page = graph.page(view.id)
+        return page?.collection === 'lockout'
+          ? entry('lockout', page.frontmatter.number, page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title)
+          : []
+      }
+      default:
+        return []
+    }
+  })
+}
+
+/** Groups of words that mean the same: the term of the glossary first, then what else a reader may type. */
+export function synonyms({ terms, languages }: Machine): Record<string, string[][]> {
+  return Object.fromEntries(
+    languages.map((language) => [
+      language,
+      terms.flatMap(({ byLanguage }) => {
+        const term = byLanguage[language]
+        return term && term.synonyms.length > 0 ? [[term.term, ...term.synonyms]] : []
+      }),
+    ]),
+  )
+}
