@@ -23,14 +23,15 @@ export interface YamlValue {
 export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = source.text.length): YamlValue | undefined {
   const doc = parseDocument(source.text.slice(offset, end), { keepSourceTokens: false, prettyErrors: false, strict: true, uniqueKeys: true })
   const place = (from: number, to: number) => source.place(offset + from, offset + to)
-  if (doc.errors.length > 0) {
-    for (const { message, pos } of doc.errors.slice(0, 1)) {
-      sink(loadRules.yamlSyntax, {
-        message: sentence(message),
-        place: place(pos[0], Math.max(pos[1], pos[0] + 1)),
-        note: 'none of the values in it were checked',
-      })
-    }
+  const [error] = doc.errors
+  if (error) {
+    const { message, length, help } = syntaxProblem(error.code, error.message, source.text.slice(offset + error.pos[0], end))
+    sink(loadRules.yamlSyntax, {
+      message,
+      place: place(error.pos[0], error.pos[0] + length),
+      note: 'none of the values in it were checked',
+      ...(help ? { help } : {}),
+    })
     return undefined
   }
   let alias: Node | undefined
@@ -80,4 +81,21 @@ function firstKey(map: Node | undefined): Node | undefined {
   return first && isNode(first.key) ? first.key : map
 }
 
-const sentence = (message: string) => message.replace(/\.?\s*$/, '').replace(/^[A-Z]/, (letter) => letter.toLowerCase())
+/** What the parser found, in the author's words; `rest` is the text from where it found it. */
+function syntaxProblem(code: string, message: string, rest: string): { message: string; length: number; help?: string } {
+  const word = /^[^\s:,]+/.exec(rest)?.[0] ?? ''
+  // At the end of the text there is nothing to underline.
+  const least = rest.trim() === '' ? 0 : 1
+  const plain = message.replace(/\.?\s*$/, '').replace(/^[A-Z]/, (letter) => letter.toLowerCase())
+  switch (code) {
+    case 'DUPLICATE_KEY':
+      return { message: `the key \`${word}\` is written twice`, length: word.length, help: 'keep one of them' }
+    case 'TAB_AS_INDENT':
+      return { message: 'a tab stands where YAML takes spaces', length: 1, help: 'indent with spaces' }
+    case 'BAD_INDENT':
+    case 'MISSING_CHAR':
+      return { message: plain.replace(/^flow (sequence|map) in block collection must be sufficiently indented and end with a (.)$/, 'a `$2` is missing'), length: Math.max(least, word.length) }
+    default:
+      return { message: plain, length: Math.max(least, word.length) }
+  }
+}
