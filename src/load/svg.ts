@@ -45,8 +45,8 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
     return empty
   }
   const clean = cleaned(svg)
-  delete clean.attributes.width
-  delete clean.attributes.height
+  // Its own size in its own units: the sheet keeps its scale inside a larger drawing.
+  Object.assign(clean.attributes, { x: String(x), y: String(y), width: String(width), height: String(height) })
   const texts: SheetText[] = []
   collectTexts(clean, identity, 16, texts)
   return { number, file: source.file, svg: toXml(clean, { closeEmptyElements: true }), viewBox: { x, y, width, height }, texts }

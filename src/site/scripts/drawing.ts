@@ -69,7 +69,8 @@ function startSheet(sheet: HTMLElement): void {
     sheet.scrollIntoView({ block: 'start' })
   }
   addEventListener('hashchange', toMark)
-  toMark()
+  // After the browser has gone to the mark by itself, so that the whole sheet is in view and not its middle.
+  addEventListener('load', () => setTimeout(toMark))
   startTouch(
     area,
     () => sheet.classList.contains('full') || view.width < whole.width,
