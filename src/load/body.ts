@@ -13,7 +13,7 @@ import { suggestKey } from './suggest-key.ts'
 
 type JsxElement = Extract<Nodes, { type: 'mdxJsxFlowElement' | 'mdxJsxTextElement' }>
 /** A reference as the body alone shows it; the page and its options are added when it is linked. */
-export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'>
+export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'> & Partial<Pick<Reference, 'fits'>>
 
 export interface BodyFacts {
   headings: Heading[]
@@ -39,7 +39,17 @@ function visit(node: Nodes, around: readonly Parents[], walk: Walk): void {
   else if (node.type === 'link' || node.type === 'definition') readLink(node, walk)
   else if (node.type === 'image') walk.references.push({ kind: 'image', id: node.url, place: within(node, node.url, walk.source) })
   else if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') readElement(node, around, walk)
+  const before = walk.references.length
   if ('children' in node) for (const child of node.children) visit(child, [...around, node], walk)
+  const option = optionOf(node)
+  if (option !== undefined) for (const reference of walk.references.slice(before)) reference.fits ??= [option]
+}
+
+/** The option of a `<Fitted>` element: what stands in it is there only where the option is fitted. */
+export function optionOf(node: Nodes): string | undefined {
+  if ((node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') || node.name !== 'Fitted') return undefined
+  const option = node.attributes.find((it) => it.type === 'mdxJsxAttribute' && it.name === 'option')?.value
+  return typeof option === 'string' ? option : undefined
 }
 
 function readHeading(node: Extract<Nodes, { type: 'heading' }>, { headings, anchors, source }: Walk): void {
@@ -96,7 +106,9 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
     })
     return
   }
-  const parent = [...around].reverse().find((it): it is JsxElement => it.type === 'mdxJsxFlowElement' || it.type === 'mdxJsxTextElement')
+  const parent = [...around]
+    .reverse()
+    .find((it): it is JsxElement => (it.type === 'mdxJsxFlowElement' || it.type === 'mdxJsxTextElement') && it.name !== 'Fitted')
   if (element.inside && !element.inside.includes(parent?.name ?? '')) {
     sink(loadRules.misplacedElement, {
       message: `\`<${node.name}>\` stands outside \`<${element.inside.join('> or <')}>\``,

@@ -41,6 +41,7 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     })
 
   const devices = keep(rest.devices, 'tag', ({ tag }) => tag)
+  const energy = keep(rest.energy, 'energy', ({ id }) => id)
   const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
   const keptPages = pages.filter(({ page }) => {
     const fits = optionsOf(page)
@@ -60,9 +61,14 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     alarms: keep(rest.alarms, 'alarm', ({ number }) => number),
     formats: keep(rest.formats),
     drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
-    energy: keep(rest.energy, 'energy', ({ id }) => id),
+    energy,
     pages: keptPages.map(({ page }) => page).sort((a, b) => compare(a.id, b.id)),
-    references: [...references.filter(({ fits }) => kept(fits)), ...keptPages.flatMap(({ references }) => references)],
+    references: [...references, ...keptPages.flatMap(({ references }) => references)]
+      .filter(({ fits }) => kept(fits))
+      // A lockout lists the sources of every unit; one that this unit does not have needs no isolation.
+      .filter(({ kind, id }) => kind !== 'energy' || absent.get(`energy:${id}`)?.reason !== 'left-out')
+      // A misspelt option would leave its page out of every unit, and never be seen.
+      .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,
   }
 }

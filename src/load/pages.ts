@@ -131,13 +131,13 @@ function loadPage(
   const { yaml, text, references } = own
   const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
   const translations = new Map<string, PageText & { frontmatter: Record<string, unknown> }>()
-  const all: Reference[] = []
+  const translated: [language: string, references: readonly BodyReference[]][] = []
   for (const other of others) {
-    const translated = loadText(other, other.language, texts, sink)
-    const words = translated && checkShape(translationSchema, translated.yaml, sink, 'the translation')
-    if (!translated || !words) continue
-    translations.set(other.language, { ...translated.text, frontmatter: words })
-    all.push(...translated.references.map((it) => ({ ...it, fits: [] })))
+    const own = loadText(other, other.language, texts, sink)
+    const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
+    if (!own || !words) continue
+    translations.set(other.language, { ...own.text, frontmatter: words })
+    translated.push([other.language, own.references])
   }
   if (!frontmatter) return undefined
   const fits = 'fits' in frontmatter ? (frontmatter.fits ?? []) : []
@@ -153,18 +153,10 @@ function loadPage(
     translations,
   } as unknown as AnyPage
   const named = frontmatterReferences(file.collection, frontmatter, yaml)
-  const withPage =
-    (language: string) =>
-    (it: BodyReference): Reference => ({ ...it, fits, page: { page, language } })
+  const all: typeof translated = [[sourceLanguage, [...named, ...references]], ...translated]
   return {
     page,
-    references: [...named, ...references].map(withPage(sourceLanguage)).concat(
-      all.map((it) => ({
-        ...it,
-        fits,
-        page: { page, language: [...page.translations].find(([, { source }]) => source.file === it.place.file)?.[0] ?? sourceLanguage },
-      })),
-    ),
+    references: all.flatMap(([language, list]) => list.map((it): Reference => ({ ...it, fits: it.fits ?? fits, page: { page, language } }))),
   }
 }
 

@@ -94,7 +94,10 @@ function syntaxProblem(code: string, message: string, rest: string): { message: 
       return { message: 'a tab stands where YAML takes spaces', length: 1, help: 'indent with spaces' }
     case 'BAD_INDENT':
     case 'MISSING_CHAR':
-      return { message: plain.replace(/^flow (sequence|map) in block collection must be sufficiently indented and end with a (.)$/, 'a `$2` is missing'), length: Math.max(least, word.length) }
+      return {
+        message: plain.replace(/^flow (sequence|map) in block collection must be sufficiently indented and end with a (.)$/, 'a `$2` is missing'),
+        length: Math.max(least, word.length),
+      }
     default:
       return { message: plain, length: Math.max(least, word.length) }
   }

@@ -1,7 +1,7 @@
 import { signalTypes } from './schema/tables.ts'
 
 /** What an attribute of an MDX element refers to, if it names something that the machine must have. */
-export type ReferenceKind = 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area'
+export type ReferenceKind = 'option' | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area'
 
 export interface Attribute {
   required?: true
@@ -81,6 +81,10 @@ export const elements: Record<string, Element> = {
   Include: {
     description: 'A standard caution from content/cautions',
     attributes: { caution: { required: true, refersTo: 'caution', description: 'Id of the caution' } },
+  },
+  Fitted: {
+    description: 'Text, steps or figures that are kept only where an option is fitted',
+    attributes: { option: { required: true, refersTo: 'option', description: 'Option of machine.yaml' } },
   },
   Steps: { description: 'Numbered operations', attributes: {} },
   Step: { description: 'One operation', attributes: {}, inside: ['Steps'] },

@@ -5,6 +5,7 @@ import Consequence from './Consequence.astro'
 import Drawing from './Drawing.astro'
 import Fact from './Fact.astro'
 import Figure from './Figure.astro'
+import Fitted from './Fitted.astro'
 import Hazard from './Hazard.astro'
 import Image from './Image.astro'
 import Include from './Include.astro'
@@ -30,6 +31,7 @@ export const registry = {
   Drawing,
   Fact,
   Figure,
+  Fitted,
   Hazard,
   Include,
   Page,
