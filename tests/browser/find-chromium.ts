@@ -1,0 +1,126 @@
+import { execFile } from 'node:child_process'
+import { accessSync, chmodSync, constants, existsSync, lstatSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs'
+import { tmpdir, userInfo } from 'node:os'
+import { delimiter, dirname, join } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { promisify } from 'node:util'
+
+const run = promisify(execFile)
+
+/** A browser that may be here, and the variables it needs in its environment. */
+export interface Candidate {
+  executablePath: string
+  env: Record<string, string>
+}
+
+/** One place to look for a browser. Gives nothing where it does not apply; throws with the reason when it should have worked. */
+export interface Source {
+  name: string
+  /** The person asked for this one by name: when it does not start, no other is tried. */
+  only?: boolean
+  find(): Promise<Candidate[]>
+}
+
+/** In the order in which they are tried. */
+export const sources: readonly Source[] = [
+  { name: 'FETTLE_CHROMIUM', only: true, find: async () => (process.env.FETTLE_CHROMIUM ? [plain(process.env.FETTLE_CHROMIUM)] : []) },
+  { name: 'installed browser', find: async () => installed().map(plain) },
+  { name: 'npm package @sparticuz/chromium', find: unpacked },
+  { name: 'Debian package chromium', find: fromDebian },
+]
+
+function plain(executablePath: string): Candidate {
+  return { executablePath, env: {} }
+}
+
+const commands = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
+const knownPaths: Partial<Record<NodeJS.Platform, string[]>> = {
+  darwin: ['/Applications/Google Chrome.app/Contents/MacOS/Google Chrome', '/Applications/Chromium.app/Contents/MacOS/Chromium'],
+  win32: [
+    `${process.env.PROGRAMFILES}\\Google\\Chrome\\Application\\chrome.exe`,
+    `${process.env['PROGRAMFILES(X86)']}\\Google\\Chrome\\Application\\chrome.exe`,
+  ],
+}
+
+function installed(): string[] {
+  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '')
+  const onPath = commands.flatMap((command) => folders.map((folder) => join(folder, command)))
+  return [...new Set([...onPath, ...(knownPaths[process.platform] ?? [])])].filter(isProgram)
+}
+
+function isProgram(path: string): boolean {
+  try {
+    accessSync(path, constants.X_OK)
+    return true
+  } catch {
+    return false // absent or not executable: the next place is tried
+  }
+}
+
+/**
+ * The package holds a headless Chromium for Linux on x64, compressed, with the few libraries that a bare system lacks
+ * (NSS, expat) and one font. It is unpacked once for each version, about 210 MB.
+ */
+async function unpacked(): Promise<Candidate[]> {
+  if (process.platform !== 'linux' || process.arch !== 'x64') return []
+  const entry = fileURLToPath(import.meta.resolve('@sparticuz/chromium'))
+  const { version } = JSON.parse(readFileSync(join(dirname(entry), '../package.json'), 'utf8')) as { version: string }
+  const dir = join(cacheFolder(), `chromium-${version}`)
+  if (!existsSync(dir)) await unpack(entry, dir)
+  return [
+    {
+      executablePath: join(dir, 'chromium'),
+      env: {
+        LD_LIBRARY_PATH: [join(dir, 'al2023/lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':'),
+        FONTCONFIG_PATH: join(dir, 'fonts'),
+      },
+    },
+  ]
+}
+
+/**
+ * The package unpacks into the system's temporary folder under fixed names, and its libraries only where it believes
+ * to run on Amazon Linux. So a process of its own is told so, and is given a temporary folder beside the final place:
+ * the rename makes the whole unpacked browser appear at once, also when several test files start together.
+ */
+async function unpack(entry: string, dir: string): Promise<void> {
+  const staging = mkdtempSync(`${dir}-`)
+  const script = `import chromium from ${JSON.stringify(pathToFileURL(entry).href)}; await chromium.executablePath()`
+  try {
+    await run(process.execPath, ['--input-type=module', '--eval', script], {
+      env: { ...process.env, TMPDIR: staging, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs22.x' },
+      timeout: 120_000,
+    })
+    chmodSync(staging, 0o755)
+    renameSync(staging, dir)
+  } catch (error) {
+    if (!existsSync(dir)) throw error
+  } finally {
+    rmSync(staging, { recursive: true, force: true })
+  }
+}
+
+/** A folder that only this user can fill: what lies in it gets started. */
+function cacheFolder(): string {
+  const own = fileURLToPath(new URL('../../node_modules/.cache/fettle', import.meta.url))
+  try {
+    mkdirSync(own, { recursive: true })
+    accessSync(own, constants.W_OK)
+    return own
+  } catch {
+    const { uid } = userInfo()
+    const shared = join(tmpdir(), `fettle-${uid}`)
+    mkdirSync(shared, { recursive: true, mode: 0o700 })
+    const { uid: owner } = lstatSync(shared)
+    if (owner !== uid || !lstatSync(shared).isDirectory()) throw new Error(`${shared} belongs to someone else`)
+    return shared
+  }
+}
+
+async function fromDebian(): Promise<Candidate[]> {
+  if (process.getuid?.() !== 0 || !isProgram('/usr/bin/apt-get')) return []
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
+  await run('apt-get', ['update'], { env, timeout: 180_000 })
+  await run('apt-get', ['-o', 'DPkg::Lock::Timeout=300', 'install', '-y', '--no-install-recommends', 'chromium'], { env, timeout: 600_000 })
+  return ['/usr/bin/chromium'].filter(isProgram).map(plain)
+}
