@@ -161,7 +161,14 @@ function loadSheets(row: Row<'drawings'>, machine: Folder, sink: Sink): Sheet[] 
     const path = sheetPath(row, number)
     const source = machine.size(path) === undefined ? undefined : readText(machine, path, sink)
     if (source) return parseSheet(source, number, sink)
-    return { number, file: machine.label + path, svg: '', viewBox: { x: 0, y: 0, width: 0, height: 0 }, texts: [] }
+    return {
+      number,
+      file: machine.label + path,
+      exists: machine.size(path) !== undefined,
+      svg: '',
+      viewBox: { x: 0, y: 0, width: 0, height: 0 },
+      texts: [],
+    }
   })
 }
 

@@ -28,6 +28,8 @@ export interface SheetText {
 export interface Sheet {
   number: number
   file: string
+  /** Whether there is such a file. */
+  exists: boolean
   /** Cleaned SVG: no scripts, no outside references. Empty when the file is missing or broken. */
   svg: string
   viewBox: { x: number; y: number; width: number; height: number }

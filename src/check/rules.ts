@@ -1,0 +1,65 @@
+import type { Rule } from './rule.ts'
+import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
+import { duplicateAddress } from './rules/duplicate-address.ts'
+import { duplicateAlarm } from './rules/duplicate-alarm.ts'
+import { duplicateDrawing } from './rules/duplicate-drawing.ts'
+import { duplicatePart } from './rules/duplicate-part.ts'
+import { duplicateRecovery } from './rules/duplicate-recovery.ts'
+import { duplicateTag } from './rules/duplicate-tag.ts'
+import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
+import { notFitted } from './rules/not-fitted.ts'
+import { sheetMissing } from './rules/sheet-missing.ts'
+import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
+import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
+import { tagGrammar } from './rules/tag-grammar.ts'
+import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
+import { unknownAlarm } from './rules/unknown-alarm.ts'
+import { unknownAnchor } from './rules/unknown-anchor.ts'
+import { unknownArea } from './rules/unknown-area.ts'
+import { unknownCard } from './rules/unknown-card.ts'
+import { unknownCaution } from './rules/unknown-caution.ts'
+import { unknownDrawing } from './rules/unknown-drawing.ts'
+import { unknownEnergySource } from './rules/unknown-energy-source.ts'
+import { unknownImage } from './rules/unknown-image.ts'
+import { unknownLesson } from './rules/unknown-lesson.ts'
+import { unknownLockout } from './rules/unknown-lockout.ts'
+import { unknownOption } from './rules/unknown-option.ts'
+import { unknownPage } from './rules/unknown-page.ts'
+import { unknownPart } from './rules/unknown-part.ts'
+import { unknownRole } from './rules/unknown-role.ts'
+import { unknownTag } from './rules/unknown-tag.ts'
+import { unknownTerm } from './rules/unknown-term.ts'
+
+/** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
+export const rules: readonly Rule[] = [
+  alarmWithoutRecovery,
+  duplicateAddress,
+  duplicateAlarm,
+  duplicateDrawing,
+  duplicatePart,
+  duplicateRecovery,
+  duplicateTag,
+  incompleteSafetyMessage,
+  notFitted,
+  sheetMissing,
+  sheetOutOfRange,
+  sourceWithoutIsolation,
+  tagGrammar,
+  tagNotOnSheet,
+  unknownAlarm,
+  unknownAnchor,
+  unknownArea,
+  unknownCard,
+  unknownCaution,
+  unknownDrawing,
+  unknownEnergySource,
+  unknownImage,
+  unknownLesson,
+  unknownLockout,
+  unknownOption,
+  unknownPage,
+  unknownPart,
+  unknownRole,
+  unknownTag,
+  unknownTerm,
+]

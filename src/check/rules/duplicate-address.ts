@@ -1,0 +1,19 @@
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicateAddress: Rule = {
+  id: 'duplicate-address',
+  severity: 'error',
+  summary: 'Two signals have the same controller address.',
+  why: 'One of them is wrong, and a technician measures at the wrong terminal.',
+  source: 'IEC 61131-3: one location, one variable',
+
+  *check({ signals }) {
+    yield* duplicates(
+      signals,
+      ({ address }) => address,
+      (address) => address.toUpperCase(),
+      (address) => `the address \`${address}\` is used twice`,
+    )
+  },
+}

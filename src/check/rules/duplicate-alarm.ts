@@ -1,0 +1,21 @@
+import { normalise } from '../../model/designation.ts'
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicateAlarm: Rule = {
+  id: 'duplicate-alarm',
+  severity: 'error',
+  summary: 'Two rows of the alarm list have the same number.',
+  why: 'The number on the screen then leads to one of two recoveries.',
+  source: 'house rule',
+
+  *check({ alarms }) {
+    yield* duplicates(
+      alarms,
+      ({ number }) => number,
+      normalise,
+      (number, same) =>
+        same ? `the alarm number \`${number}\` is used twice` : `the alarm number \`${number}\` differs from another only in spelling`,
+    )
+  },
+}

@@ -1,0 +1,21 @@
+import { normalise } from '../../model/designation.ts'
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicateDrawing: Rule = {
+  id: 'duplicate-drawing',
+  severity: 'error',
+  summary: 'Two rows of the drawing register have the same number.',
+  why: 'One of the drawings cannot be reached.',
+  source: 'house rule',
+
+  *check({ drawings }) {
+    yield* duplicates(
+      drawings,
+      ({ number }) => number,
+      normalise,
+      (number, same) =>
+        same ? `the drawing number \`${number}\` is used twice` : `the drawing number \`${number}\` differs from another only in spelling`,
+    )
+  },
+}

@@ -1,0 +1,19 @@
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicatePart: Rule = {
+  id: 'duplicate-part',
+  severity: 'error',
+  summary: 'Two rows of the bill of materials have the same part number.',
+  why: 'Quantity and spare class are then uncertain.',
+  source: 'house rule',
+
+  *check({ parts }) {
+    yield* duplicates(
+      parts,
+      ({ number }) => number,
+      (number) => number,
+      (number) => `the part number \`${number}\` is used twice`,
+    )
+  },
+}

@@ -1,0 +1,20 @@
+import { normalise } from '../../model/designation.ts'
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicateTag: Rule = {
+  id: 'duplicate-tag',
+  severity: 'error',
+  summary: 'Two devices have the same tag, or tags that differ only in spelling.',
+  why: 'A label, a page and a drawing can then mean either of them.',
+  source: 'house rule',
+
+  *check({ devices }) {
+    yield* duplicates(
+      devices,
+      ({ tag }) => tag,
+      normalise,
+      (tag, same) => (same ? `the tag \`${tag}\` is used twice` : `the tag \`${tag}\` differs from another only in spelling`),
+    )
+  },
+}

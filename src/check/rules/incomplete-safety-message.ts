@@ -1,0 +1,34 @@
+import { elementsOf } from '../elements-of.ts'
+import type { Rule } from '../rule.ts'
+
+export const incompleteSafetyMessage: Rule = {
+  id: 'incomplete-safety-message',
+  severity: 'error',
+  summary: 'A safety message lacks its hazard, its avoidance or its probabilities.',
+  why: 'A reader who is warned without being told of what, or what to do, is not warned.',
+  source: 'ANSI Z535.6, in its manner: hazard, consequence, avoidance',
+
+  *check({ pages }) {
+    for (const page of pages) {
+      for (const { source, body } of [page, ...page.translations.values()]) {
+        for (const message of elementsOf(body, 'Safety')) {
+          const start = message.position?.start.offset ?? 0
+          const place = source.place(start + 1, start + 7)
+          const given = new Map(message.attributes.flatMap((it) => (it.type === 'mdxJsxAttribute' ? [[it.name, it.value] as const] : [])))
+          const missing = ['Hazard', 'Avoid', ...(given.get('severity') === 'property-damage' ? [] : ['Consequence'])].filter(
+            (name) => elementsOf(message, name).length === 0,
+          )
+          if (missing.length > 0) yield { message: `the safety message has no ${missing.map((name) => `\`<${name}>\``).join(' and no ')}`, place }
+          const open = given.get('severity') === 'death-or-serious-injury' ? ['accident', 'injury'].filter((name) => !given.has(name)) : []
+          if (open.length > 0)
+            yield {
+              message: `the safety message does not say ${open.map((name) => `\`${name}\``).join(' and ')}`,
+              place,
+              note: 'with death or serious injury the signal word depends on both probabilities',
+              help: 'write `will` or `could` for each',
+            }
+        }
+      }
+    }
+  },
+}

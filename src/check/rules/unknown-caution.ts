@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownCaution: Rule = {
+  id: 'unknown-caution',
+  severity: 'error',
+  summary: 'A page includes a standard caution that does not exist.',
+  why: 'The warning would be missing where it is needed.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'caution',
+      known: machine.pages.flatMap((page) => (page.collection === 'cautions' ? [page.name] : [])),
+      message: 'there is no standard caution',
+      nearest: 'the nearest are',
+      otherwise: 'write it in content/cautions, or write the message on the page',
+    })
+  },
+}

@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownDrawing: Rule = {
+  id: 'unknown-drawing',
+  severity: 'error',
+  summary: 'A page or a list names a drawing that is not in the drawing register.',
+  why: 'The reader cannot open the drawing.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'drawing',
+      known: machine.drawings.map(({ number }) => number.value),
+      message: 'the drawing register has no drawing',
+      nearest: 'the nearest numbers are',
+      otherwise: 'add the drawing to the register, or remove the reference',
+    })
+  },
+}

@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownLockout: Rule = {
+  id: 'unknown-lockout',
+  severity: 'error',
+  summary: 'A page asks for a lockout that does not exist.',
+  why: 'The reader would work without the lockout that the page asks for.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'lockout',
+      known: machine.pages.flatMap((page) => (page.collection === 'lockout' ? [page.name] : [])),
+      message: 'there is no lockout',
+      nearest: 'the nearest lockouts are',
+      otherwise: 'write the lockout, or correct the name',
+    })
+  },
+}

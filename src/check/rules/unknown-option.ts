@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownOption: Rule = {
+  id: 'unknown-option',
+  severity: 'error',
+  summary: 'A page or a row is kept for an option that machine.yaml does not declare.',
+  why: 'It would be left out of every unit without a word.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'option',
+      known: machine.options.keys(),
+      message: 'machine.yaml declares no option',
+      nearest: 'the nearest options are',
+      otherwise: 'declare it under `options`, or correct the name',
+    })
+  },
+}

@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownPart: Rule = {
+  id: 'unknown-part',
+  severity: 'error',
+  summary: 'A page or a list names a part number that is not in the bill of materials.',
+  why: 'Nobody can order a part by this number.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'part',
+      known: machine.parts.map(({ number }) => number.value),
+      message: 'the bill of materials has no part',
+      nearest: 'check the bill before you pick one; the nearest numbers are',
+      otherwise: 'add the part to the bill of materials, or remove the reference',
+    })
+  },
+}

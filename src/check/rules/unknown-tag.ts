@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownTag: Rule = {
+  id: 'unknown-tag',
+  severity: 'error',
+  summary: 'A page or a list names a device tag that is not in the device list.',
+  why: 'A technician who looks for this tag at the machine will not find it.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'tag',
+      known: machine.devices.map(({ tag }) => tag.value),
+      message: 'no device has the tag',
+      nearest: 'check the drawing before you pick one; the nearest tags are',
+      otherwise: 'add the device to the device list, or remove the reference',
+    })
+  },
+}

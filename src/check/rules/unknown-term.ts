@@ -1,0 +1,20 @@
+import { unknownNames } from '../references.ts'
+import type { Rule } from '../rule.ts'
+
+export const unknownTerm: Rule = {
+  id: 'unknown-term',
+  severity: 'error',
+  summary: 'A page names a glossary term that no glossary has.',
+  why: 'The word would be a link to nowhere.',
+  source: 'house rule',
+
+  *check(machine) {
+    yield* unknownNames(machine, {
+      kind: 'term',
+      known: machine.terms.map(({ id }) => id),
+      message: 'no glossary has the term',
+      nearest: 'the nearest terms are',
+      otherwise: 'add the term to glossary.yaml, or write the word as plain text',
+    })
+  },
+}
