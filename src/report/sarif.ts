@@ -1,0 +1,47 @@
+import type { Finding, RuleTexts } from '../source/finding.ts'
+import type { Place } from '../source/place.ts'
+
+/** Findings as SARIF 2.1.0 (OASIS), for the reviews of code hosts. Every rule is described, found or not. */
+export function reportSarif(findings: readonly Finding[], rules: readonly RuleTexts[], version: string): string {
+  const index = new Map(rules.map(({ id }, at) => [id, at]))
+  const log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [
+      {
+        tool: {
+          driver: {
+            name: 'Fettle',
+            semanticVersion: version,
+            rules: rules.map(({ id, severity, summary, why, source }) => ({
+              id,
+              shortDescription: { text: summary },
+              fullDescription: { text: why },
+              help: { text: `${why} Source: ${source}.` },
+              defaultConfiguration: { level: severity },
+            })),
+          },
+        },
+        columnKind: 'utf16CodeUnits',
+        results: findings.map(({ rule, severity, message, place, related, note, help }) => ({
+          ruleId: rule,
+          ...(index.has(rule) ? { ruleIndex: index.get(rule) } : {}),
+          level: severity,
+          message: { text: [message, ...(note ? [`note: ${note}`] : []), ...(help ? [`help: ${help}`] : [])].join('\n') },
+          locations: [{ physicalLocation: physical(place) }],
+          ...(related && related.length > 0
+            ? { relatedLocations: related.map((it, id) => ({ id, message: { text: it.label }, physicalLocation: physical(it.place) })) }
+            : {}),
+        })),
+      },
+    ],
+  }
+  return `${JSON.stringify(log, null, 2)}\n`
+}
+
+function physical({ file, line, column, endLine, endColumn }: Place) {
+  return {
+    artifactLocation: { uri: file.split('/').map(encodeURIComponent).join('/') },
+    region: { startLine: line, startColumn: column, endLine, endColumn },
+  }
+}
