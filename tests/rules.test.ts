@@ -68,7 +68,8 @@ describe.each(pages)('%s', (id) => {
     expect(actual).toBe(expected.value)
   })
 
-  test.runIf(rules.some((rule) => rule.id === id))('without the rule its cases fail', () => {
+  if (!rules.some((rule) => rule.id === id)) return
+  test('without the rule its cases fail', () => {
     const others = rules.filter((rule) => rule.id !== id)
     const firing = cases.filter(({ expected }) => expected.value.includes(`[${id}]`))
     for (const { files, expected } of firing) expect(report(files, others)).not.toBe(expected.value)

@@ -8,8 +8,8 @@ export interface UnknownName {
   known: Iterable<string>
   /** `no device has the tag` … and then the name. */
   message: string
-  /** What is listed when some names are near: `the nearest tags are`. */
-  nearest: string
+  /** What such a thing is called: `tag`. */
+  noun: string
   /** What to do when no name is near. */
   otherwise: string
 }
@@ -18,11 +18,12 @@ export interface UnknownName {
  * A problem for each reference to a name that nothing has. Names that are in the folder and not in this unit
  * are left to `not-fitted`, and names whose own row or page is broken are reported there.
  */
-export function* unknownNames({ references, absent }: Machine, { kind, known, message, nearest, otherwise }: UnknownName): Iterable<Problem> {
+export function* unknownNames({ references, absent, unread }: Machine, { kind, known, message, noun, otherwise }: UnknownName): Iterable<Problem> {
+  if (unread.has(kind)) return
   const names = new Set(known)
   for (const { id, place } of referencesTo(references, kind)) {
     if (names.has(id) || absent.has(`${kind}:${id}`)) continue
-    yield { message: `${message} \`${id}\``, place, help: advice(id, names, nearest, otherwise) }
+    yield { message: `${message} \`${id}\``, place, help: advice(id, names, noun, otherwise) }
   }
 }
 

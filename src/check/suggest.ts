@@ -25,11 +25,12 @@ export function suggest(written: string, known: Iterable<string>): Suggestion {
 }
 
 /** Advice for a name that nothing has: certain, a list, or what else to do. */
-export function advice(written: string, known: Iterable<string>, nearest: string, otherwise: string): string {
+export function advice(written: string, known: Iterable<string>, noun: string, otherwise: string): string {
   const { same, near } = suggest(written, known)
   if (same !== undefined) return `write \`${same}\`: it differs only in spelling`
-  if (near.length === 0) return otherwise
-  return `${nearest} ${near.map((name) => `\`${name}\``).join(', ')}`
+  const [first, ...others] = near.map((name) => `\`${name}\``)
+  if (first === undefined) return otherwise
+  return others.length === 0 ? `the nearest ${noun} is ${first}` : `the nearest ${noun}s are ${[first, ...others].join(', ')}`
 }
 
 /** Optimal string alignment distance (insert, delete, replace, swap neighbours); `limit + 1` for more. */

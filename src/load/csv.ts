@@ -2,11 +2,18 @@ import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 
+/** One row. `sound` is false when a quote in it is wrong, so that its cells may be cut at the wrong place. */
+export interface CsvRecord {
+  cells: readonly Located<string>[]
+  place: Place
+  sound: boolean
+}
+
 /** A CSV file cut into cells. Cells hold their text without quotes; places cover the text between them. */
 export interface Csv {
   separator: string
   header: readonly Located<string>[]
-  records: readonly { cells: readonly Located<string>[]; place: Place }[]
+  records: readonly CsvRecord[]
 }
 
 /**
@@ -18,11 +25,12 @@ export function parseCsv(source: SourceText, sink: Sink): Csv {
   const named = /^sep=([,;\t])(\r\n|\n|\r|$)/.exec(text)
   const separator = named?.[1] ?? guessSeparator(text)
   let offset = named?.[0].length ?? 0
-  const records: { cells: Located<string>[]; place: Place }[] = []
+  const records: CsvRecord[] = []
   while (offset < text.length) {
     const record = readRecord(source, offset, separator, sink)
     offset = record.next
-    if (record.cells.some(({ value }) => value.trim() !== '')) records.push({ cells: record.cells, place: source.place(record.start, record.end) })
+    if (record.cells.some(({ value }) => value.trim() !== ''))
+      records.push({ cells: record.cells, place: source.place(record.start, record.end), sound: record.sound })
   }
   const [header, ...rest] = records
   return { separator, header: (header?.cells ?? []).map(trimmed), records: rest }
@@ -39,23 +47,25 @@ function readRecord(source: SourceText, start: number, separator: string, sink: 
   const { text } = source
   const cells: Located<string>[] = []
   let offset = start
+  let sound = true
   for (;;) {
     const cell = text[offset] === '"' ? readQuoted(source, offset, separator, sink) : readBare(source, offset, separator)
     cells.push(cell.located)
+    if (!cell.sound) sound = false
     offset = cell.next
     if (text[offset] !== separator) break
     offset += 1
   }
   const lineBreak = /\r\n|\n|\r/y
   lineBreak.lastIndex = offset
-  return { cells, start, end: offset, next: offset + (lineBreak.exec(text)?.[0].length ?? 0) }
+  return { cells, sound, start, end: offset, next: offset + (lineBreak.exec(text)?.[0].length ?? 0) }
 }
 
 function readBare(source: SourceText, start: number, separator: string) {
   const { text } = source
   let end = start
   while (end < text.length && text[end] !== separator && text[end] !== '\n' && text[end] !== '\r') end++
-  return { located: { value: text.slice(start, end), place: source.place(start, end) }, next: end }
+  return { located: { value: text.slice(start, end), place: source.place(start, end) }, sound: true, next: end }
 }
 
 function readQuoted(source: SourceText, start: number, separator: string, sink: Sink) {
@@ -74,18 +84,19 @@ function readQuoted(source: SourceText, start: number, separator: string, sink: 
       note: 'everything after it was read as one cell',
       help: 'close the quote, or write a quote inside a text as two quotes',
     })
-    return { located, next: text.length }
+    return { located, sound: false, next: text.length }
   }
   let next = end + 1
   while (next < text.length && text[next] !== separator && text[next] !== '\n' && text[next] !== '\r') next++
-  if (text.slice(end + 1, next).trim() !== '') {
+  const sound = text.slice(end + 1, next).trim() === ''
+  if (!sound) {
     sink(loadRules.csvSyntax, {
       message: 'text stands after a closing quote',
       place: source.place(end + 1, next),
       help: 'put the whole cell in quotes, and write a quote inside it as two quotes',
     })
   }
-  return { located, next }
+  return { located, sound, next }
 }
 
 /** The cell without the spaces round it, and the place of what is left. */

@@ -1,8 +1,7 @@
 import { createHash } from 'node:crypto'
-import type { Drawing, InputFile, Reference, Sheet, Term } from '../model/machine.ts'
+import type { Drawing, InputFile, NamedThing, Reference, Sheet, Term } from '../model/machine.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
-import type { TrainingFile } from '../model/schema/training-file.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { readText, reason } from './decode.ts'
@@ -11,7 +10,7 @@ import { type Everything, linkUnits } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { loadPages } from './pages.ts'
-import { loadEnergy, loadGlossary, loadOwn, loadTraining } from './records.ts'
+import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
 import { checkShape } from './shape.ts'
 import { parseSheet } from './svg.ts'
 import { loadTable, type TableRows } from './table.ts'
@@ -60,7 +59,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
     const source = entry && dataFile(machine, entry.file, yaml, ['data', name, 'file'], read, sink)
-    if (!source) return { rows: [], broken: [] }
+    if (!source) return { rows: [], broken: [], readable: entry === undefined }
     return loadTable(name, source, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
@@ -74,11 +73,12 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
   }
   const register = table('drawings')
   const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
-  const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [] }
+  const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [], readable: false }
   const training = loadOptional(machine, 'training.yaml', read)
-  const trained: { training: TrainingFile; references: Omit<Reference, 'page'>[] } = training
-    ? loadTraining(training, sink)
-    : { training: { roles: [], sequences: [] }, references: [] }
+  const trained = training ? loadTraining(training, sink) : noTraining
+  const glossaries = [machine, shared]
+    .flatMap((folder) => loadOptional(folder, 'glossary.yaml', read) ?? [])
+    .map((source) => loadGlossary(source, sink))
   const pages = loadPages(machine, shared, file.languages.source, file.languages.translations ?? [], sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
   const own = loadOwn(file, yaml)
@@ -98,10 +98,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     drawings: register.rows.map((row): Drawing => ({ ...row, sheetList: loadSheets(row, machine, sink) })),
     energy: energy.sources,
     training: trained.training,
-    terms: mergeTerms([
-      ...[loadOptional(machine, 'glossary.yaml', read)].flatMap((it) => (it ? loadGlossary(it, sink) : [])),
-      ...[loadOptional(shared, 'glossary.yaml', read)].flatMap((it) => (it ? loadGlossary(it, sink) : [])),
-    ]),
+    terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
     pages: pages.pages,
     references: [
       ...own.references,
@@ -118,10 +115,25 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
       ...brokenRows('drawing', register),
       ...pages.broken.map(({ id, place }) => ({ kind: 'page' as const, id, place })),
     ],
+    unread: new Set<NamedThing>([
+      ...unreadKinds(tables, register),
+      ...(file.data.energy && !energy.readable ? (['energy'] as const) : []),
+      ...(training && !trained.readable ? (['role'] as const) : []),
+      ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),
+    ]),
     images: images(machine, shared),
     inputs: inputs(machine, shared, sink),
   }
   return loaded(linkUnits(everything, serial))
+}
+
+/** Kinds whose table could not be read: one finding says so, and not one for each reference to it. */
+function unreadKinds(
+  tables: Readonly<Record<'devices' | 'cards' | 'parts' | 'alarms', { readable: boolean }>>,
+  register: { readable: boolean },
+): NamedThing[] {
+  const kinds = { tag: tables.devices, card: tables.cards, part: tables.parts, alarm: tables.alarms, drawing: register } as const
+  return (['tag', 'card', 'part', 'alarm', 'drawing'] as const).filter((kind) => !kinds[kind].readable)
 }
 
 const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) =>

@@ -37,7 +37,17 @@ export function mdxProblem(error: unknown, source: SourceText): { rule: RuleText
     )
   }
   if (/expression/.test(text)) {
-    return stopped('`{` starts a computed expression', 'write `\\{`, or the text without curly brackets', loadRules.expressionInProse)
+    // The parser stops inside the expression; the bracket that opens it is what the author must see.
+    const brace = Math.max(0, source.text.lastIndexOf('{', offset))
+    return {
+      rule: loadRules.expressionInProse,
+      problem: {
+        message: '`{` starts a computed expression',
+        place: source.place(brace, brace + 1),
+        note,
+        help: 'write `\\{`, or the text without curly brackets',
+      },
+    }
   }
   const next = source.text.slice(source.text.indexOf('<', Math.max(0, offset - 1)) + 1)[0] ?? ''
   if (next === '!') return stopped('`<!--` is not a comment in MDX', 'write `{/* … */}`, or remove it')

@@ -51,6 +51,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
         related: [{ label: 'first file', place: startOf(first) }],
         help: 'rename one of them',
       })
+      if (file.language === '') broken.push({ id: `${file.collection}/${file.name}`, place: startOf(file) })
       continue
     }
     if (first) continue
@@ -76,6 +77,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
         })
       continue
     }
+    if (broken.some(({ id }) => id === `${file.collection}/${file.name}`)) continue
     // A shared translation of a page that the machine replaces belongs to the shared source, which is not read.
     if (source) continue
     sink(loadRules.orphanTranslation, {

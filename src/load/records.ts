@@ -27,10 +27,14 @@ function locator(yaml: YamlValue, sourceLanguage: string) {
 }
 
 /** The energy sources of `energy.yaml` and what they name. */
-export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sink): { sources: EnergySource[]; references: Named[] } {
+export function loadEnergy(
+  source: SourceText,
+  sourceLanguage: string,
+  sink: Sink,
+): { sources: EnergySource[]; references: Named[]; readable: boolean } {
   const yaml = parseYaml(source, sink)
   const file = yaml && checkShape(energyFile, yaml, sink, 'the file')
-  if (!yaml || !file) return { sources: [], references: [] }
+  if (!yaml || !file) return { sources: [], references: [], readable: false }
   const { text, texts, words } = locator(yaml, sourceLanguage)
   const references: Named[] = []
   const sources = file.sources.map((it, index): EnergySource => {
@@ -73,31 +77,40 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
     for (const { value, place } of source.fits) references.push({ kind: 'option', id: value, place, fits: [] })
     return source
   })
-  return { sources, references }
+  return { sources, references, readable: true }
 }
 
+interface LoadedTraining {
+  training: TrainingFile
+  references: Named[]
+  readable: boolean
+}
+
+export const noTraining: LoadedTraining = { training: { roles: [], sequences: [] }, references: [], readable: false }
+
 /** Roles and sequences of `training.yaml` and the lessons they name. */
-export function loadTraining(source: SourceText, sink: Sink): { training: TrainingFile; references: Named[] } {
+export function loadTraining(source: SourceText, sink: Sink): LoadedTraining {
   const yaml = parseYaml(source, sink)
   const training = yaml && checkShape(trainingFile, yaml, sink, 'the file')
-  if (!yaml || !training) return { training: { roles: [], sequences: [] }, references: [] }
+  if (!yaml || !training) return noTraining
   const references = training.sequences.flatMap(({ role, lessons }, index): Named[] => [
     { kind: 'role', id: role, place: inQuotes(yaml, ['sequences', index, 'role']), fits: [] },
     ...lessons.map((id, n): Named => ({ kind: 'lesson', id, place: inQuotes(yaml, ['sequences', index, 'lessons', n]), fits: [] })),
   ])
-  return { training, references }
+  return { training, references, readable: true }
 }
 
 /** The terms of a `glossary.yaml`. */
-export function loadGlossary(source: SourceText, sink: Sink): Term[] {
+export function loadGlossary(source: SourceText, sink: Sink): { terms: Term[]; readable: boolean } {
   const yaml = parseYaml(source, sink)
   const file = yaml && checkShape(glossaryFile, yaml, sink, 'the glossary')
-  if (!yaml || !file) return []
-  return Object.entries(file).map(([id, byLanguage]) => ({
+  if (!yaml || !file) return { terms: [], readable: false }
+  const terms = Object.entries(file).map(([id, byLanguage]) => ({
     id,
     byLanguage: Object.fromEntries(Object.entries(byLanguage).map(([language, it]) => [language, { ...it, synonyms: it.synonyms ?? [] }])),
     place: yaml.placeOfKey([], id),
   }))
+  return { terms, readable: true }
 }
 
 /** Name, options and areas of `machine.yaml` with their places, and what the file itself names. */

@@ -13,7 +13,8 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   try {
     tree = fromXml(source.text)
   } catch (error) {
-    const thrown = error instanceof Error ? error : new Error(String(error))
+    const outer = error instanceof Error ? error : new Error(String(error))
+    const thrown = outer.cause instanceof Error ? outer.cause : outer
     const { line, column } = thrown as { line?: number; column?: number }
     const offset =
       line && column

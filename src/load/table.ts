@@ -3,7 +3,7 @@ import { type CellType, type Column, type Row, type TableName, tables } from '..
 import type { Words } from '../model/words.ts'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
-import { parseCsv, trimmed } from './csv.ts'
+import { type Csv, parseCsv, trimmed } from './csv.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 
 export interface TableOptions {
@@ -16,6 +16,8 @@ export interface TableOptions {
 export interface TableRows<T extends TableName> {
   rows: Row<T>[]
   broken: Located<string>[]
+  /** False when the file could not be read as this table at all. */
+  readable: boolean
 }
 
 const names: Record<TableName, string> = {
@@ -32,36 +34,43 @@ export function loadTable<T extends TableName>(table: T, source: SourceText, opt
   const columns: Record<string, Column> = tables[table]
   const csv = parseCsv(source, sink)
   const { positions, complete } = matchHeader(table, csv, source, options, sink)
-  if (!complete) return { rows: [], broken: [] }
+  if (!complete) return { rows: [], broken: [], readable: false }
   const rows: Row<T>[] = []
   const broken: Located<string>[] = []
   const [keyColumn] = Object.keys(columns)
-  for (const { cells, place } of csv.records) {
-    let sound = true
-    const surplus = cells[csv.header.length]
-    if (surplus && cells.slice(csv.header.length).some(({ value }) => value.trim() !== '')) {
-      sound = false
-      sink(loadRules.extraCells, {
-        message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`,
-        place: surplus.place,
-        help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes`,
-      })
-    }
+  for (const { cells, place, sound: cut } of csv.records) {
     const row: Record<string, unknown> = { place }
-    for (const [name, column] of Object.entries(columns)) {
-      const read = readColumn(name, column, cells, positions, options, place, sink)
-      if (!read.sound) sound = false
-      row[name] = read.value
+    // Cells that were cut at the wrong place say nothing about their columns.
+    let sound = cut && fitsHeader(cells, csv, sink)
+    if (sound) {
+      for (const [name, column] of Object.entries(columns)) {
+        const read = readColumn(name, column, cells, positions, options, place, sink)
+        if (!read.sound) sound = false
+        row[name] = read.value
+      }
     }
     const key = keyColumn === undefined ? undefined : cells[positions.get(keyColumn) ?? -1]
     // The cells were read by the very columns that define the type of the row.
     if (sound) rows.push(row as Row<T>)
     else if (key) broken.push(trimmed(key))
   }
-  return { rows, broken }
+  return { rows, broken, readable: true }
 }
 
-function matchHeader(table: TableName, csv: ReturnType<typeof parseCsv>, source: SourceText, { headings }: TableOptions, sink: Sink) {
+/** Whether a row has no more cells than the heading line. */
+function fitsHeader(cells: readonly Located<string>[], csv: Csv, sink: Sink): boolean {
+  const surplus = cells.slice(csv.header.length)
+  const [first] = surplus
+  if (!first || surplus.every(({ value }) => value.trim() === '')) return true
+  sink(loadRules.extraCells, {
+    message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`,
+    place: first.place,
+    help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes`,
+  })
+  return false
+}
+
+function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings }: TableOptions, sink: Sink) {
   const columns: Record<string, Column> = tables[table]
   const positions = new Map<string, number>()
   const used = new Set<number>()

@@ -1,13 +1,15 @@
 /**
- * The one spelling of a name that check, suggestions and search compare: upper case, without separators and
- * leading zeros, with a letter O after a digit or separator read as a zero.
+ * The one spelling of a name that check and suggestions compare: upper case, a letter O after a digit or a
+ * separator read as a zero, no leading zeros, no separators beside letters. A separator between two digits
+ * stays, in one form: `10-001` is not `100-01`.
  */
 export function normalise(name: string): string {
   return name
     .toUpperCase()
-    .replace(/(?<=[\d\s_./:=+-])O(?![A-Z]{2})/g, '0')
-    .replace(/[\s_./:=+-]/g, (separator, index: number) => (/[=+:]/.test(separator) && index > 0 ? separator : ''))
-    .replace(/(?<=^|[^0-9])0+(?=\d)/g, '')
+    .replace(/(?<=[\d\s_./-])O(?![A-Z])/g, '0')
+    .replace(/(?<=\d)[\s_./-]+(?=\d)/g, '.')
+    .replace(/[\s_/-]/g, '')
+    .replace(/(?<![0-9])0+(?=\d)/g, '')
 }
 
 export type Designation = 'nfpa79' | 'iec81346' | { pattern: string }

@@ -181,6 +181,8 @@ export interface Machine {
    * `left-out`: the options do not fit; `broken`: its own row or page has an error that is reported there.
    */
   absent: ReadonlyMap<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>
+  /** Kinds whose list could not be read: nothing is said to be unknown in it. */
+  unread: ReadonlySet<NamedThing>
   /** Input files with their hashes, sorted by path. */
   inputs: readonly InputFile[]
 }

@@ -7,10 +7,12 @@ export const notFitted: Rule = {
   why: 'The reader is sent to a device, part or page that is not on this machine.',
   source: 'house rule',
 
-  *check({ references, absent, unit }) {
+  *check({ references, absent, unit, options }) {
     for (const { kind, id, place } of references) {
       const gone = absent.get(`${kind}:${id}`)
       if (gone?.reason !== 'left-out') continue
+      // An option that nobody declared is reported where it stands.
+      if (gone.fits.some((option) => !options.has(option))) continue
       yield {
         message: `\`${id}\` is not fitted to serial no. ${unit.serial}`,
         place,

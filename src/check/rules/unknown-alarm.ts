@@ -13,7 +13,7 @@ export const unknownAlarm: Rule = {
       kind: 'alarm',
       known: machine.alarms.map(({ number }) => number.value),
       message: 'the alarm list has no alarm',
-      nearest: 'the nearest numbers are',
+      noun: 'alarm number',
       otherwise: 'add the alarm to the alarm list, or remove the reference',
     })
   },

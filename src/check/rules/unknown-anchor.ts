@@ -19,7 +19,7 @@ export const unknownAnchor: Rule = {
       yield {
         message: `\`${target.id}\` has no heading or anchor \`${anchor.value}\``,
         place: anchor.place,
-        help: advice(anchor.value, text.anchors, 'it has', 'put `<Anchor id="…" />` where the link should lead, and name that'),
+        help: advice(anchor.value, text.anchors, 'anchor', 'put `<Anchor id="…" />` where the link should lead, and name that'),
       }
     }
   },

@@ -13,7 +13,7 @@ export const unknownArea: Rule = {
       kind: 'area',
       known: machine.areas.map(({ id }) => id.value),
       message: 'machine.yaml has no area',
-      nearest: 'the nearest areas are',
+      noun: 'area',
       otherwise: 'add the area to machine.yaml, or correct the name',
     })
   },

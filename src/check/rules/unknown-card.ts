@@ -13,7 +13,7 @@ export const unknownCard: Rule = {
       kind: 'card',
       known: machine.cards.map(({ card }) => card.value),
       message: 'the list of cards has no card',
-      nearest: 'the nearest cards are',
+      noun: 'card',
       otherwise: 'add the card to the list of cards, or correct the name',
     })
   },

@@ -13,7 +13,7 @@ export const unknownCaution: Rule = {
       kind: 'caution',
       known: machine.pages.flatMap((page) => (page.collection === 'cautions' ? [page.name] : [])),
       message: 'there is no standard caution',
-      nearest: 'the nearest are',
+      noun: 'caution',
       otherwise: 'write it in content/cautions, or write the message on the page',
     })
   },

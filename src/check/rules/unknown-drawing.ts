@@ -13,7 +13,7 @@ export const unknownDrawing: Rule = {
       kind: 'drawing',
       known: machine.drawings.map(({ number }) => number.value),
       message: 'the drawing register has no drawing',
-      nearest: 'the nearest numbers are',
+      noun: 'drawing number',
       otherwise: 'add the drawing to the register, or remove the reference',
     })
   },

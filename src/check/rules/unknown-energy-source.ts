@@ -13,7 +13,7 @@ export const unknownEnergySource: Rule = {
       kind: 'energy',
       known: machine.energy.map(({ id }) => id.value),
       message: 'energy.yaml has no source',
-      nearest: 'the nearest sources are',
+      noun: 'source',
       otherwise: 'add the source to energy.yaml, or correct the name',
     })
   },

@@ -14,9 +14,7 @@ export const unknownImage: Rule = {
       if (images.has(id)) continue
       const path = id.replace(/^\.?\//, '')
       const [cased] = [...images.keys()].filter((it) => it.toLowerCase() === path.toLowerCase())
-      const help = cased
-        ? `write \`${cased}\``
-        : advice(path, images.keys(), 'the nearest pictures are', 'the path counts from the machine folder, or from content/')
+      const help = cased ? `write \`${cased}\`` : advice(path, images.keys(), 'picture', 'the path counts from the machine folder, or from content/')
       yield { message: `there is no picture \`${id}\``, place, ...(cased ? { note: 'a panel tells upper case from lower case' } : {}), help }
     }
   },

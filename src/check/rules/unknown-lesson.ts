@@ -13,7 +13,7 @@ export const unknownLesson: Rule = {
       kind: 'lesson',
       known: machine.pages.flatMap((page) => (page.collection === 'lessons' ? [page.name] : [])),
       message: 'there is no lesson',
-      nearest: 'the nearest lessons are',
+      noun: 'lesson',
       otherwise: 'write the lesson, or correct the name',
     })
   },

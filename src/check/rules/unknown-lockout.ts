@@ -13,7 +13,7 @@ export const unknownLockout: Rule = {
       kind: 'lockout',
       known: machine.pages.flatMap((page) => (page.collection === 'lockout' ? [page.name] : [])),
       message: 'there is no lockout',
-      nearest: 'the nearest lockouts are',
+      noun: 'lockout',
       otherwise: 'write the lockout, or correct the name',
     })
   },

@@ -13,7 +13,7 @@ export const unknownOption: Rule = {
       kind: 'option',
       known: machine.options.keys(),
       message: 'machine.yaml declares no option',
-      nearest: 'the nearest options are',
+      noun: 'option',
       otherwise: 'declare it under `options`, or correct the name',
     })
   },

@@ -15,9 +15,7 @@ export const unknownPage: Rule = {
       if (id === '' || known.has(id) || machine.absent.has(`page:${id}`)) continue
       // A page is often named without its collection.
       const [elsewhere] = [...known].filter((page) => page.endsWith(`/${id}`))
-      const help = elsewhere
-        ? `write \`${elsewhere}\``
-        : advice(id, known, 'the nearest pages are', 'write `<collection>/<page>`, or remove the link')
+      const help = elsewhere ? `write \`${elsewhere}\`` : advice(id, known, 'page', 'write `<collection>/<page>`, or remove the link')
       yield { message: `there is no page \`${id}\``, place, help }
     }
   },

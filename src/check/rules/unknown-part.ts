@@ -13,7 +13,7 @@ export const unknownPart: Rule = {
       kind: 'part',
       known: machine.parts.map(({ number }) => number.value),
       message: 'the bill of materials has no part',
-      nearest: 'check the bill before you pick one; the nearest numbers are',
+      noun: 'part number',
       otherwise: 'add the part to the bill of materials, or remove the reference',
     })
   },

@@ -13,7 +13,7 @@ export const unknownRole: Rule = {
       kind: 'role',
       known: machine.training.roles.map(({ id }) => id),
       message: 'training.yaml has no role',
-      nearest: 'the nearest roles are',
+      noun: 'role',
       otherwise: 'add the role to training.yaml, or correct the name',
     })
   },

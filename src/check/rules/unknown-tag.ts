@@ -13,7 +13,7 @@ export const unknownTag: Rule = {
       kind: 'tag',
       known: machine.devices.map(({ tag }) => tag.value),
       message: 'no device has the tag',
-      nearest: 'check the drawing before you pick one; the nearest tags are',
+      noun: 'tag',
       otherwise: 'add the device to the device list, or remove the reference',
     })
   },

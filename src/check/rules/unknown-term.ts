@@ -13,7 +13,7 @@ export const unknownTerm: Rule = {
       kind: 'term',
       known: machine.terms.map(({ id }) => id),
       message: 'no glossary has the term',
-      nearest: 'the nearest terms are',
+      noun: 'term',
       otherwise: 'add the term to glossary.yaml, or write the word as plain text',
     })
   },
