@@ -1,5 +1,6 @@
 import type { AnyPage, Machine, NamedThing, Reference } from '../model/machine.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
+import { fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
@@ -62,7 +63,7 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     formats: keep(rest.formats),
     drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
     energy,
-    pages: keptPages.map(({ page }) => page).sort((a, b) => compare(a.id, b.id)),
+    pages: keptPages.map(({ page }) => asFitted(page, (option) => fitted.has(option))).sort((a, b) => compare(a.id, b.id)),
     references: [...references, ...keptPages.flatMap(({ references }) => references)]
       .filter(({ fits }) => kept(fits))
       // A lockout lists the sources of every unit; one that this unit does not have needs no isolation.
@@ -71,6 +72,11 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,
   }
+}
+
+function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
+  const translations = new Map([...page.translations].map(([language, text]) => [language, { ...text, body: fittedBody(text.body, kept) }]))
+  return { ...page, body: fittedBody(page.body, kept), translations }
 }
 
 function optionsOf(page: AnyPage): readonly string[] {

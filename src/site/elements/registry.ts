@@ -5,7 +5,6 @@ import Consequence from './Consequence.astro'
 import Drawing from './Drawing.astro'
 import Fact from './Fact.astro'
 import Figure from './Figure.astro'
-import Fitted from './Fitted.astro'
 import Hazard from './Hazard.astro'
 import Image from './Image.astro'
 import Include from './Include.astro'
@@ -22,7 +21,10 @@ import Table from './Table.astro'
 import Tag from './Tag.astro'
 import Term from './Term.astro'
 
-/** The component of every element that a page may use (model/elements.ts), and of Markdown's own link, picture and table. */
+/**
+ * The component of every element that a page may use (model/elements.ts), and of Markdown's own link, picture
+ * and table. `<Fitted>` has none: load/fitted.ts opens it or takes it out.
+ */
 export const registry = {
   Alarm,
   Anchor,
@@ -31,7 +33,6 @@ export const registry = {
   Drawing,
   Fact,
   Figure,
-  Fitted,
   Hazard,
   Include,
   Page,
