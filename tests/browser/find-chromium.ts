@@ -1,5 +1,17 @@
 import { execFile } from 'node:child_process'
-import { accessSync, chmodSync, constants, existsSync, lstatSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs'
+import {
+  accessSync,
+  chmodSync,
+  constants,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir, userInfo } from 'node:os'
 import { delimiter, dirname, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
@@ -65,18 +77,31 @@ async function unpacked(): Promise<Candidate[]> {
   if (process.platform !== 'linux' || process.arch !== 'x64') return []
   const entry = fileURLToPath(import.meta.resolve('@sparticuz/chromium'))
   const { version } = JSON.parse(readFileSync(join(dirname(entry), '../package.json'), 'utf8')) as { version: string }
-  const dir = join(cacheFolder(), `chromium-${version}`)
+  const name = `chromium-${version}`
+  const shared = join(projectCache, name)
+  const dir = existsSync(shared) ? shared : join(cacheFolder(), name)
   if (!existsSync(dir)) await unpack(entry, dir)
   return [
     {
       executablePath: join(dir, 'chromium'),
       env: {
         LD_LIBRARY_PATH: [join(dir, 'al2023/lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':'),
-        FONTCONFIG_PATH: join(dir, 'fonts'),
+        FONTCONFIG_FILE: join(dir, 'fonts.conf'),
       },
     },
   ]
 }
+
+/** The package's own settings look in /tmp/fonts only; without a font Chromium draws and prints no text at all. */
+const fontSettings = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir prefix="relative">fonts/fonts</dir>
+  <dir>/usr/share/fonts</dir>
+  <cachedir prefix="xdg">fontconfig</cachedir>
+  <include ignore_missing="yes">/etc/fonts/fonts.conf</include>
+</fontconfig>
+`
 
 /**
  * The package unpacks into the system's temporary folder under fixed names, and its libraries only where it believes
@@ -91,6 +116,7 @@ async function unpack(entry: string, dir: string): Promise<void> {
       env: { ...process.env, TMPDIR: staging, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs22.x' },
       timeout: 120_000,
     })
+    writeFileSync(join(staging, 'fonts.conf'), fontSettings)
     chmodSync(staging, 0o755)
     renameSync(staging, dir)
   } catch (error) {
@@ -100,19 +126,20 @@ async function unpack(entry: string, dir: string): Promise<void> {
   }
 }
 
+const projectCache = fileURLToPath(new URL('../../node_modules/.cache/fettle', import.meta.url))
+
 /** A folder that only this user can fill: what lies in it gets started. */
 function cacheFolder(): string {
-  const own = fileURLToPath(new URL('../../node_modules/.cache/fettle', import.meta.url))
   try {
-    mkdirSync(own, { recursive: true })
-    accessSync(own, constants.W_OK)
-    return own
+    mkdirSync(projectCache, { recursive: true })
+    accessSync(projectCache, constants.W_OK)
+    return projectCache
   } catch {
     const { uid } = userInfo()
     const shared = join(tmpdir(), `fettle-${uid}`)
     mkdirSync(shared, { recursive: true, mode: 0o700 })
-    const { uid: owner } = lstatSync(shared)
-    if (owner !== uid || !lstatSync(shared).isDirectory()) throw new Error(`${shared} belongs to someone else`)
+    const found = lstatSync(shared)
+    if (found.uid !== uid || !found.isDirectory()) throw new Error(`${shared} belongs to someone else`)
     return shared
   }
 }
