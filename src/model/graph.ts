@@ -23,7 +23,7 @@ export interface Graph {
   /** Pages whose frontmatter or body, in the source language, name the device. */
   pagesNaming(tag: string): readonly AnyPage[]
   lessonsOf(device: Device): readonly Page<'lessons'>[]
-  /** Lockouts that make the device safe to work on: those that cover its area or name it. */
+  /** Lockouts that cover the device's area or name it; the one for the smallest part of the machine first. */
   lockoutsOf(device: Device): readonly Page<'lockout'>[]
   componentPagesOf(tag: string): readonly Page<'components'>[]
   sightingsOf(tag: string): readonly Sighting[]
@@ -74,10 +74,9 @@ export function graphOf(machine: Machine): Graph {
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
     lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
     lockoutsOf: ({ tag, area }) =>
-      lockouts.filter(
-        ({ id, frontmatter }) =>
-          (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id),
-      ),
+      lockouts
+        .filter(({ id, frontmatter }) => (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id))
+        .sort((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],
     recoveryOf: (number) => recoveries.get(number),

@@ -114,14 +114,13 @@ export function tableOf(context: Context, { of, area, type, spare }: TableQuery)
       const formats = [...new Set(machine.formats.map(({ format }) => format.value))]
       const settings = [...new Map(machine.formats.map((it) => [it.setting.value, it])).values()]
       return {
-        headings: [labels.setting, labels.description, labels.device, ...formats],
+        headings: [labels.setting, labels.device, ...formats],
         rows: settings.map((it) => [
-          mono(it.setting.value),
           words(it.description),
           it.tag ? tagCell(it.tag.value) : { text: '' },
           ...formats.map((format): TableCell => {
             const row = machine.formats.find((other) => other.format.value === format && other.setting.value === it.setting.value)
-            return { text: row ? `${row.value.value} ${row.unit.value}` : '' }
+            return { text: row ? `${row.value.value}\u00a0${row.unit.value}` : '' }
           }),
         ]),
       }

@@ -76,7 +76,7 @@ export const en = {
   reactionStop: 'stops',
   reactionHold: 'holds the cycle',
   reactionMessage: 'goes on; message only',
-  trigger: 'Raised when',
+  trigger: 'Raised',
   devicesToLookAt: 'Devices to look at',
   recovery: 'What to do',
   noRecovery: 'No recovery is written for this alarm yet. Tell your supervisor or maintenance.',

@@ -78,7 +78,7 @@ export const es: Labels = {
   reactionStop: 'se para',
   reactionHold: 'detiene el ciclo',
   reactionMessage: 'sigue; solo avisa',
-  trigger: 'Aparece cuando',
+  trigger: 'Aparece',
   devicesToLookAt: 'Aparatos que hay que mirar',
   recovery: 'Qué hacer',
   noRecovery: 'Todavía no hay instrucciones para esta alarma. Avise a su responsable o a mantenimiento.',
