@@ -1,89 +1,107 @@
 /**
- * The one spelling of a name that check and suggestions compare: upper case, a letter O after a digit or a
- * separator read as a zero, no leading zeros, no separators beside letters. A separator between two digits
- * stays, in one form: `10-001` is not `100-01`.
+ * The one spelling of a name that check, suggestions and search compare: upper case, every dash the same, a
+ * letter O after a digit or a separator read as a zero, no leading zeros, no separators beside letters. A
+ * separator between two digits stays, in one form: `10-001` is not `100-01`.
  */
 export function normalise(name: string): string {
   return name
+    .normalize('NFKC')
     .toUpperCase()
-    .replace(/(?<=[\d\s_./-])O(?![A-Z])/g, '0')
+    .normalize('NFKC')
+    .replace(/\p{Cf}/gu, '')
+    .replace(/[\p{Pd}\u2212]/gu, '-')
+    .replace(/(?<=[\d\s_./-])O+(?![A-Z])/g, (letters) => '0'.repeat(letters.length))
     .replace(/(?<=\d)[\s_./-]+(?=\d)/g, '.')
-    .replace(/[\s_/-]/g, '')
+    .replace(/[\s_/-]|\.(?!\d)|(?<!\d)\./g, '')
     .replace(/(?<![0-9])0+(?=\d)/g, '')
 }
 
 export type Designation = 'nfpa79' | 'iec81346' | { pattern: string }
 
-/** What is wrong with a tag under a grammar, and where in it; undefined when it fits. */
+/** What is wrong with a tag under a grammar, and where in it. */
 export interface DesignationFault {
   /** Offset in the tag, in UTF-16 units. */
   offset: number
   reason: string
 }
 
-/** Checks a tag against the designation system of the machine. */
+/** What is wrong with a tag in the designation system of the machine; undefined when it fits. */
 export function checkDesignation(tag: string, system: Designation): DesignationFault | undefined {
   if (system === 'nfpa79') return checkNfpa79(tag)
-  if (system === 'iec81346') return checkIec81346(tag)
-  return new RegExp(`^(?:${system.pattern})$`, 'u').test(tag) ? undefined : { offset: 0, reason: `it does not have the form \`${system.pattern}\`` }
+  if (system === 'iec81346') {
+    const read = parseIec81346(tag)
+    return 'reason' in read ? read : undefined
+  }
+  if (new RegExp(`^(?:${system.pattern})$`, 'u').test(tag)) return undefined
+  return { offset: 0, reason: `it does not have the form \`${system.pattern}\`` }
 }
 
 /**
- * Letters and numbers in the manner of NFPA 79: `LS12`, `12LS`, `PE-210`, `1203LS-A`.
- * `tag = [digits] LETTERS ["-"] [digits] ["-" suffix]`, with digits before or after the letters. Common practice.
+ * Letters and numbers in the manner of NFPA 79: `LS12`, `12LS`, `PE-210`, `MTR5A`, `1203LS-A`. Common practice:
+ * `tag = [digits] LETTERS [digits [LETTERS]] { "-" letters or digits }`, with a number somewhere in it.
  */
 function checkNfpa79(tag: string): DesignationFault | undefined {
-  const match = /^(\d*)([A-Z]+)(-?)(\d*)(-[A-Z0-9]+)?/.exec(tag)
-  if (!match) return { offset: 0, reason: 'it begins with neither letters nor a number and letters' }
-  if (match[0].length < tag.length) return { offset: match[0].length, reason: `\`${tag[match[0].length]}\` cannot stand there` }
-  if (match[1] === '' && match[4] === '') return { offset: tag.length, reason: 'it has no number' }
-  return undefined
+  const [fitting] = /^\d*(?:[A-Z]+(?:\d+[A-Z]*)?(?:-[A-Z0-9]+)*)?/.exec(tag) ?? ['']
+  if (fitting.length < tag.length) return misfit(tag, fitting.length)
+  if (tag === '') return { offset: 0, reason: 'it is empty' }
+  if (!/[A-Z]/.test(tag)) return { offset: tag.length, reason: 'it has no letters' }
+  return /\d/.test(tag) ? undefined : { offset: tag.length, reason: 'it has no number' }
 }
 
-/** A designation of IEC 81346-1, cut at its aspects: `=W1+C2-B12:4`. */
+/** A designation of IEC 81346-1, cut at its aspects: `=W1+C2-A1.B12:4`. */
 export interface IecDesignation {
+  /** In the order written; the parts of one aspect from the whole to the part of it. */
   aspects: { prefix: string; parts: string[] }[]
   terminal?: string
 }
 
 /**
- * Reads a reference designation. Aspects begin with `=` (function), `+` (location) or `-` (product), doubled
- * for a second aspect of the same kind; `.` stands for a repeated prefix; `:` begins the terminal.
- * Source: IEC 81346-1.
+ * Reads a reference designation. An aspect begins with `=` (function), `+` (location), `-` (product) or `#`
+ * (other), doubled for a second aspect of the same kind. Inside it `.` or the same prefix again goes one level
+ * down: `-A1-B2` and `-A1.B2` are the same. `:` begins the terminal. Source: IEC 81346-1.
  */
 export function parseIec81346(tag: string): IecDesignation | DesignationFault {
-  const [main = '', ...rest] = tag.split(':')
-  const terminal = rest.length > 0 ? rest.join(':') : undefined
-  if (terminal !== undefined && !/^[A-Za-z0-9.+-]+$/.test(terminal))
-    return { offset: main.length + 1, reason: 'the terminal after `:` takes letters, digits, `.`, `+` and `-`' }
   const aspects: IecDesignation['aspects'] = []
-  const aspect = /(==?|\+\+?|--?)([A-Z]+\d*|\d+)((?:\.(?:[A-Z]+\d*|\d+))*)/y
+  const step = /(==?|\+\+?|--?|#|\.)([A-Z]+\d*|\d+)/y
   let offset = 0
-  while (offset < main.length) {
-    aspect.lastIndex = offset
-    const match = aspect.exec(main)
-    if (!match)
-      return { offset, reason: offset === 0 ? 'it does not begin with `=`, `+` or `-`' : `\`${main.slice(offset)}\` is no part of a designation` }
-    const [whole, prefix = '', first = '', others = ''] = match
-    aspects.push({ prefix, parts: [first, ...others.split('.').filter(Boolean)] })
-    offset += whole.length
+  for (let match = step.exec(tag); match; match = step.exec(tag)) {
+    const [, sign = '', part = ''] = match
+    const last = aspects.at(-1)
+    if (sign === '.' && !last) break
+    if (last && (sign === '.' || sign === last.prefix)) last.parts.push(part)
+    else aspects.push({ prefix: sign, parts: [part] })
+    offset = step.lastIndex
   }
-  if (aspects.length === 0) return { offset: 0, reason: 'it is empty' }
-  return { aspects, ...(terminal === undefined ? {} : { terminal }) }
+  if (aspects.length === 0)
+    return /^[=+#-]/.test(tag) ? misfit(tag, afterSigns(tag, 0)) : { offset: 0, reason: 'it does not begin with `=`, `+` or `-`' }
+  if (offset === tag.length) return { aspects }
+  if (tag[offset] !== ':') return misfit(tag, afterSigns(tag, offset))
+  const [terminal = ''] = /^[A-Za-z0-9.+-]*/.exec(tag.slice(offset + 1)) ?? []
+  const end = offset + 1 + terminal.length
+  return terminal !== '' && end === tag.length ? { aspects, terminal } : misfit(tag, end)
 }
 
-function checkIec81346(tag: string): DesignationFault | undefined {
-  const read = parseIec81346(tag)
-  return 'reason' in read ? read : undefined
-}
-
-/** A relative designation written in the context of another: `-B12` on a page about `=W1+C2` is `=W1+C2-B12`. */
+/**
+ * A designation in the context that it is written in: `-B12` on a page about `=W1+C2` is `=W1+C2-B12`. What
+ * the context says of an aspect holds unless the tag says it itself. A text that is no designation stays.
+ */
 export function resolveIec81346(written: string, context: string): string {
   const own = parseIec81346(written)
   const around = parseIec81346(context)
   if ('reason' in own || 'reason' in around) return written
   const kinds = new Set(own.aspects.map(({ prefix }) => prefix[0]))
   const inherited = around.aspects.filter(({ prefix }) => !kinds.has(prefix[0]))
-  const text = (list: IecDesignation['aspects']) => list.map(({ prefix, parts }) => prefix + parts.join('.')).join('')
-  return text(inherited) + written
+  return inherited.map(({ prefix, parts }) => prefix + parts.join('.')).join('') + written
+}
+
+/** A sign that begins a part is right; what follows it is not. */
+function afterSigns(tag: string, offset: number): number {
+  return offset + (/^(==?|\+\+?|--?|#|\.)?/.exec(tag.slice(offset))?.[0].length ?? 0)
+}
+
+function misfit(tag: string, offset: number): DesignationFault {
+  const found = String.fromCodePoint(...[tag.codePointAt(offset) ?? 0].filter((point) => point > 0))
+  if (found === '') return { offset, reason: 'something is missing at its end' }
+  if (/\p{Ll}/u.test(found)) return { offset, reason: `the letter \`${found}\` is not upper case` }
+  return { offset, reason: found.trim() === '' ? 'it holds a space' : `\`${found}\` cannot stand there` }
 }
