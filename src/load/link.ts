@@ -6,7 +6,8 @@ import type { LoadedPage } from './pages.ts'
 /** All that the folder holds, before it is cut down to one unit. */
 export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent'> {
   pages: readonly LoadedPage[]
-  broken: readonly { kind: NamedThing; id: string; place: Place }[]
+  /** `<kind>:<id>` of what is there and cannot be used. */
+  broken: readonly { name: string; place: Place }[]
 }
 
 /** One machine for each different set of options, in the order of machine.yaml; or the unit with a serial number. */
@@ -25,7 +26,7 @@ export function linkUnits(everything: Everything, wanted?: string): Machine[] {
 export function linkUnit(everything: Everything, unit: Machine['unit']): Machine {
   const { pages, broken, references, ...rest } = everything
   const absent = new Map<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>()
-  for (const { kind, id, place } of broken) absent.set(`${kind}:${id}`, { reason: 'broken', place, fits: [] })
+  for (const { name, place } of broken) absent.set(name, { reason: 'broken', place, fits: [] })
 
   const fitted = new Set(unit.fitted)
   const kept = (fits: readonly string[]) => fits.length === 0 || fits.some((option) => fitted.has(option))

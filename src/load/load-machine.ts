@@ -6,7 +6,7 @@ import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { readText, reason } from './decode.ts'
 import type { Folder } from './folder.ts'
-import { type Everything, linkUnits } from './link.ts'
+import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { loadPages } from './pages.ts'
@@ -113,7 +113,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
       ...brokenRows('part', tables.parts),
       ...brokenRows('alarm', tables.alarms),
       ...brokenRows('drawing', register),
-      ...pages.broken.map(({ id, place }) => ({ kind: 'page' as const, id, place })),
+      ...pages.broken.flatMap(({ page, place }) => namesOf(page).map((name) => ({ name, place }))),
     ],
     unread: new Set<NamedThing>([
       ...unreadKinds(tables, register),
@@ -137,7 +137,7 @@ function unreadKinds(
 }
 
 const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) =>
-  broken.map(({ value, place }) => ({ kind, id: value, place }))
+  broken.map(({ value, place }) => ({ name: `${kind}:${value}`, place }))
 
 /** A signal is fitted where its device is fitted, unless its own row says otherwise. */
 function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {

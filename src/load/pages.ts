@@ -19,7 +19,7 @@ export interface LoadedPage {
 export interface LoadedPages {
   pages: readonly LoadedPage[]
   /** Pages that are there and cannot be used because of an error that has been reported. */
-  broken: readonly { id: string; place: Place }[]
+  broken: readonly { page: Pick<AnyPage, 'id' | 'collection' | 'name'>; place: Place }[]
   texts: ReadonlyMap<string, string>
 }
 
@@ -37,7 +37,7 @@ interface PageFile {
 export function loadPages(machine: Folder, shared: Folder, sourceLanguage: string, translations: readonly string[], sink: Sink): LoadedPages {
   const files = [...pageFiles(machine, 'pages/', false, sink), ...pageFiles(shared, '', true, sink)]
   const pages: LoadedPage[] = []
-  const broken: { id: string; place: Place }[] = []
+  const broken: LoadedPages['broken'][number][] = []
   const texts = new Map<string, string>()
   const seen = new Map<string, PageFile>()
   const kept: PageFile[] = []
@@ -51,7 +51,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
         related: [{ label: 'first file', place: startOf(first) }],
         help: 'rename one of them',
       })
-      if (file.language === '') broken.push({ id: `${file.collection}/${file.name}`, place: startOf(file) })
+      if (file.language === '') broken.push({ page: identityOf(file), place: startOf(file) })
       continue
     }
     if (first) continue
@@ -63,7 +63,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
     const others = kept.filter((it) => it.language !== '' && it.collection === file.collection && it.name === file.name && it.shared === file.shared)
     const loaded = loadPage(file, others, sourceLanguage, texts, sink)
     if (loaded) pages.push(loaded)
-    else broken.push({ id: `${file.collection}/${file.name}`, place: startOf(file) })
+    else broken.push({ page: identityOf(file), place: startOf(file) })
   }
   for (const file of kept) {
     if (file.language === '') continue
@@ -77,7 +77,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
         })
       continue
     }
-    if (broken.some(({ id }) => id === `${file.collection}/${file.name}`)) continue
+    if (broken.some(({ page }) => page.id === identityOf(file).id)) continue
     // A shared translation of a page that the machine replaces belongs to the shared source, which is not read.
     if (source) continue
     sink(loadRules.orphanTranslation, {
@@ -89,6 +89,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
   return { pages, broken, texts }
 }
 
+const identityOf = ({ collection, name }: PageFile) => ({ id: `${collection}/${name}`, collection, name })
 const startOf = ({ folder, path }: PageFile): Place => ({ file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 })
 
 function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): PageFile[] {
