@@ -1,0 +1,186 @@
+import { normalise } from '../model/designation.ts'
+import type { SearchEntry, SearchKind } from './entry.ts'
+
+/**
+ * How well typed text names a thing, best first. The order was measured on typed forms of tags, alarms and parts;
+ * 84 and more name one thing, less name a group of them.
+ */
+const tier = {
+  /** Equal but for separators and case: `px-104`. */
+  same: 100,
+  /** Equal as check and suggestions compare names, without leading zeros: `KF 231` for `KF-0231`. */
+  normal: 95,
+  /** The end, from a separator on: `-B12` for `=S1+C2-B12`, `225003` for `7410-2250-03`. */
+  end: 90,
+  /** The only number in it: `217` for `A0217`. */
+  number: 85,
+  /** A whole piece between separators: `2250`. */
+  piece: 84,
+  beginning: 80,
+  /** The beginning, without leading zeros: `KF 2` for `KF-0231`. */
+  normalBeginning: 78,
+  /** The beginning of an end: `B1` for `=S1+C2-B12`. */
+  beginningOfEnd: 75,
+  inside: 60,
+  /** One letter or digit off. Only when nothing else fits. */
+  near: 40,
+} as const
+
+const sure = tier.piece
+/** Lifts the kind that was asked for above any other match. */
+const askedFor = 30
+
+/** A thing in the forms that are compared. */
+export interface Name {
+  entry: SearchEntry
+  squashed: string
+  normal: string
+  pieces: string[]
+  ends: string[]
+  numbers: string[]
+}
+
+export interface Match {
+  entry: SearchEntry
+  tier: number
+  /** It is the thing itself, not only one of those whose name begins like this. */
+  sure: boolean
+  /** First typed word of the name, and the one after its last. */
+  from: number
+  to: number
+}
+
+export interface Matches {
+  /** Best first. */
+  found: Match[]
+  /** Nothing had this name; what was found is one letter or digit off. */
+  near: boolean
+}
+
+/** Upper case without accents and separators: `px-104` is `PX104`. */
+export function squash(text: string): string {
+  return text
+    .normalize('NFKD')
+    .toUpperCase()
+    .replace(/[^\p{L}\p{N}]/gu, '')
+}
+
+export function nameOf(entry: SearchEntry): Name {
+  const pieces = entry.id.split(/[^\p{L}\p{N}]+/u).flatMap((piece) => (piece === '' ? [] : [squash(piece)]))
+  const squashed = squash(entry.id)
+  const [number, ...others] = squashed.match(/\d+/g) ?? []
+  return {
+    entry,
+    squashed,
+    normal: squash(normalise(entry.id)),
+    pieces,
+    ends: pieces.map((_, index) => pieces.slice(index).join('')).slice(1),
+    numbers: number !== undefined && others.length === 0 ? [number, number.replace(/^0+(?=.)/, '')] : [],
+  }
+}
+
+/**
+ * Finds the things that typed words name, alone or joined (`PX 104`), best first.
+ * @param kindWords for each typed word, the kind that it asks for
+ */
+export function findNames(names: readonly Name[], typed: readonly string[], kindWords: readonly (SearchKind | undefined)[]): Matches {
+  const asked = new Set(kindWords.filter((kind) => kind !== undefined))
+  const stretches = stretchesOf(typed, kindWords)
+  const best = new Map<Name, Match & { score: number }>()
+  for (const stretch of stretches) {
+    for (const name of names) {
+      const value = tierOf(name, stretch)
+      const score = value + (stretch.to - stretch.from) * 0.5 + (asked.has(name.entry.kind) ? askedFor : 0)
+      if (value > 0 && score > (best.get(name)?.score ?? 0))
+        best.set(name, { entry: name.entry, tier: value, sure: value >= sure, from: stretch.from, to: stretch.to, score })
+    }
+  }
+  if (best.size === 0) return { found: nearNames(names, stretches), near: true }
+  const found = [...best].sort(([a, { score: scoreA }], [b, { score: scoreB }]) => scoreB - scoreA || shorterFirst(a, b)).map(([, match]) => match)
+  // A definite answer hides names that only contain the text somewhere.
+  const floor = found[0]?.sure ? tier.beginningOfEnd : 0
+  return { found: found.filter((match) => match.tier >= floor), near: false }
+}
+
+interface Stretch {
+  squashed: string
+  normal: string
+  from: number
+  to: number
+  /** All that was typed, but for words that say the kind. */
+  whole: boolean
+}
+
+/** Neighbouring words that may together be one name, each in the forms that are compared. */
+function stretchesOf(typed: readonly string[], kindWords: readonly (SearchKind | undefined)[]): Stretch[] {
+  const stretches = new Map<string, Stretch>()
+  for (let from = 0; from < typed.length; from++) {
+    for (let to = typed.length; to > from; to--) {
+      const words = typed.slice(from, to)
+      const squashed = squash(words.join(''))
+      const whole = kindWords.every((kind, index) => kind !== undefined || (index >= from && index < to))
+      if (mayBeName(words, squashed, whole)) stretches.set(squashed, { squashed, normal: squash(normalise(words.join(' '))), from, to, whole })
+    }
+  }
+  return [...stretches.values()]
+}
+
+function mayBeName(words: readonly string[], squashed: string, whole: boolean): boolean {
+  // Letters alone: the beginning of a series, `PX` or `KF-`.
+  if (!/\d/.test(squashed)) return whole && words.length === 1 && /^\p{L}{2,4}$/u.test(squashed)
+  const joinable = words.length === 1 || words.every((word) => /\d/.test(word) || /^\p{L}{1,4}$/u.test(squash(word)))
+  return squashed.length > 1 && joinable
+}
+
+function tierOf(name: Name, { squashed, normal, whole }: Stretch): number {
+  const value = closeness(name, squashed, normal)
+  if (whole || value >= sure) return value
+  // Among other words a bare number is rather a quantity (`24 V`), and a loose find is noise.
+  return value < tier.beginningOfEnd || /^\d+$/.test(squashed) ? 0 : value
+}
+
+function closeness({ squashed, normal, ends, numbers, pieces }: Name, typed: string, typedNormal: string): number {
+  if (squashed === typed) return tier.same
+  if (normal === typedNormal) return tier.normal
+  if (ends.includes(typed)) return tier.end
+  if (numbers.includes(typed)) return tier.number
+  if (typed.length > 2 && pieces.includes(typed)) return tier.piece
+  if (squashed.startsWith(typed)) return tier.beginning
+  if (!/\d/.test(typed)) return 0
+  if (typedNormal.length > 1 && /[1-9]/.test(typedNormal) && normal.startsWith(typedNormal)) return tier.normalBeginning
+  if (ends.some((end) => end.startsWith(typed))) return tier.beginningOfEnd
+  return typed.length > 2 && squashed.includes(typed) ? tier.inside : 0
+}
+
+function nearNames(names: readonly Name[], stretches: readonly Stretch[]): Match[] {
+  const found = stretches
+    .filter(({ squashed }) => squashed.length >= 4)
+    .flatMap(({ squashed, from, to }) => names.filter((name) => oneEditApart(name.squashed, squashed)).map((name) => ({ name, from, to })))
+  found.sort((a, b) => shorterFirst(a.name, b.name))
+  const entries = new Set<SearchEntry>()
+  return found.flatMap(({ name: { entry }, from, to }) => {
+    if (entries.has(entry)) return []
+    entries.add(entry)
+    return [{ entry, tier: tier.near, sure: false, from, to }]
+  })
+}
+
+/** One letter added, left out or replaced, or two neighbours swapped. */
+function oneEditApart(a: string, b: string): boolean {
+  if (Math.abs(a.length - b.length) > 1) return false
+  let start = 0
+  while (start < a.length && a[start] === b[start]) start++
+  let endA = a.length
+  let endB = b.length
+  while (endA > start && endB > start && a[endA - 1] === b[endB - 1]) {
+    endA--
+    endB--
+  }
+  const restA = a.slice(start, endA)
+  const restB = b.slice(start, endB)
+  return (restA.length <= 1 && restB.length <= 1) || (restA.length === 2 && restA === [...restB].reverse().join(''))
+}
+
+function shorterFirst(a: Name, b: Name): number {
+  return a.squashed.length - b.squashed.length || (a.squashed < b.squashed ? -1 : 1)
+}

@@ -1,0 +1,56 @@
+import type { SearchEntry, SearchKind } from './entry.ts'
+import type { PassagePart } from './result.ts'
+
+/** A page as the engine gives it. */
+export interface EnginePage {
+  id: string
+  /** Higher is better. Comparable between searches of one index. */
+  score: number
+  /** From the root of the site. */
+  path: string
+  title: string
+  /** The section that fits best: its id, empty for the page's own beginning, and its heading. */
+  anchor: string
+  section: string
+  passage: PassagePart[]
+}
+
+export interface EngineAnswer {
+  total: number
+  pages: EnginePage[]
+}
+
+export interface RankedPage extends EnginePage {
+  /** What the page is about, where it is about a thing of the exact index. */
+  entry: SearchEntry | undefined
+}
+
+/** Lifts pages of the kind that was asked for. */
+const askedFor = 1.5
+
+/** Makes one list of the pages of several searches, each page once with its best score, the best page first. */
+export function mergePages(
+  answers: readonly { weight: number; answer: EngineAnswer }[],
+  entryOf: (path: string) => SearchEntry | undefined,
+  asked: ReadonlySet<SearchKind>,
+): RankedPage[] {
+  const best = new Map<string, RankedPage>()
+  for (const { weight, answer } of answers) {
+    for (const page of answer.pages) {
+      const entry = entryOf(page.path)
+      const score = page.score * weight * (entry && asked.has(entry.kind) ? askedFor : 1)
+      const before = best.get(page.id)
+      if (!before || before.score < score) best.set(page.id, { ...page, entry, score })
+    }
+  }
+  return [...best.values()].sort((a, b) => b.score - a.score || (a.path < b.path ? -1 : 1))
+}
+
+/**
+ * Finds the thing that a page is about: its own page, or a page below it (`drawings/E-104/2.html` belongs
+ * to `drawings/E-104.html`).
+ */
+export function pageOwners(entries: readonly SearchEntry[]): (path: string) => SearchEntry | undefined {
+  const byPath = new Map(entries.map((entry) => [entry.path, entry]))
+  return (path) => byPath.get(path) ?? byPath.get(path.replace(/\/[^/]*$/, '.html'))
+}

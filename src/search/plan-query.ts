@@ -1,0 +1,132 @@
+import type { SearchKind, Terms } from './entry.ts'
+import { findNames, type Matches, type Name, nameOf, squash } from './ident.ts'
+import { kindAskedBy } from './kind-words.ts'
+import type { SearchNote } from './result.ts'
+import { type Synonyms, synonymsOf } from './synonyms.ts'
+import { fold, type Vocabulary, vocabularyOf } from './words.ts'
+
+/** The exact index, ready to be asked. */
+export interface TermsIndex {
+  language: string
+  names: Name[]
+  vocabulary: Vocabulary
+  synonyms: Synonyms
+}
+
+/** A text to look for in the pages. All of its words must be on a page: there is no OR, so each wording is a search. */
+export interface TextSearch {
+  text: string
+  /** Counts the score of its pages down where it is not quite what was typed. */
+  weight: number
+}
+
+export interface Plan {
+  names: Matches
+  /** At most four, the likeliest first. */
+  searches: TextSearch[]
+  notes: SearchNote[]
+  /** Kinds that the reader named: `alarm 217`. */
+  asked: ReadonlySet<SearchKind>
+}
+
+const mostSearches = 4
+/** A wording that was not typed as it is, or lacks a typed word, counts a little less. */
+const lesser = 0.8
+
+export function indexTerms(terms: Terms, language: string): TermsIndex {
+  const synonyms = synonymsOf(terms.synonyms)
+  return { language, names: terms.entries.map(nameOf), vocabulary: vocabularyOf(terms.words, terms.counts, synonyms.words), synonyms }
+}
+
+/** What to look for when this was typed. */
+export function planQuery(index: TermsIndex, query: string): Plan {
+  const typed = query.split(/\s+/).filter((word) => squash(word) !== '')
+  const kinds = typed.map((word) => kindAskedBy(word, index.language))
+  const names = findNames(index.names, typed, kinds)
+  const { words, notes } = correctWords(index, nameInFull(typed, kinds, names))
+  const plain = words.map(({ text }) => text)
+
+  const synonyms = index.synonyms.find(plain, index.vocabulary.knows)
+  notes.push(...synonyms.map(({ typed, used }): SearchNote => ({ kind: 'synonym', typed, used })))
+  const inUse = words.flatMap((word, position) => {
+    const synonym = synonyms.find(({ from, to }) => position >= from && position < to)
+    if (!synonym) return [word]
+    return position === synonym.from ? [{ text: synonym.used, kind: word.kind }] : []
+  })
+
+  const wordings = synonyms.length > 0 ? [inUse] : []
+  if (synonyms.length === 0 || plain.every((word) => isOnPages(index, word))) wordings.push(words)
+  const searches = wordings.flatMap((wording, position) => {
+    const weight = position === 0 ? 1 : lesser
+    const withoutKinds = wording.filter(({ kind }) => kind === undefined)
+    return [
+      { text: searchable(wording), weight },
+      { text: searchable(withoutKinds), weight: weight * lesser },
+    ]
+  })
+  const asked = new Set(kinds.filter((kind) => kind !== undefined))
+  return { names, searches: firstOfEach(searches).slice(0, mostSearches), notes, asked }
+}
+
+interface TypedWord {
+  text: string
+  /** The kind of thing that the word asks for. */
+  kind: SearchKind | undefined
+}
+
+/** A definite name is written in full, so that pages which mention it are found: `alarm 217` becomes `alarm a0217`. */
+function nameInFull(typed: readonly string[], kinds: readonly (SearchKind | undefined)[], { found }: Matches): TypedWord[] {
+  const words = typed.map((text, index) => ({ text, kind: kinds[index] }))
+  const [best, second] = found
+  if (!best?.sure || second?.tier === best.tier) return words
+  return [...words.slice(0, best.from), { text: squash(best.entry.id).toLowerCase(), kind: undefined }, ...words.slice(best.to)]
+}
+
+/** Left alone, a word that no page has would be answered with pages that begin like it. */
+function correctWords(index: TermsIndex, typed: readonly TypedWord[]): { words: TypedWord[]; notes: SearchNote[] } {
+  const { vocabulary, synonyms } = index
+  const notes: SearchNote[] = []
+  const found = synonyms.find(
+    typed.map(({ text }) => text),
+    vocabulary.knows,
+  )
+  const words = typed.flatMap((word, position): TypedWord[] => {
+    if (isOnPages(index, word.text) || found.some(({ from, to }) => position >= from && position < to)) return [word]
+    // What says only the kind has done its work, whether or not the pages have the word.
+    if (word.kind !== undefined) return []
+    const folded = fold(word.text)
+    const used = vocabulary.correct(folded)
+    if (used === undefined || used === folded) {
+      notes.push({ kind: 'unknown', typed: word.text })
+      return []
+    }
+    // Another ending of the word, such as a plural, is no slip.
+    if (!(folded.startsWith(used) && folded.length - used.length <= 2)) notes.push({ kind: 'spelling', typed: word.text, used })
+    return [{ text: used, kind: kindAskedBy(used, index.language) }]
+  })
+  return { words, notes }
+}
+
+/** Only words of letters are judged: whether a page has a number, the engine sees in its text. */
+function isOnPages({ vocabulary }: TermsIndex, word: string): boolean {
+  const folded = fold(word)
+  return !/^\p{L}+$/u.test(folded) || vocabulary.knows(folded)
+}
+
+/** Pagefind keeps `=` and `+` in what is searched and drops them from what is indexed. */
+function searchable(words: readonly TypedWord[]): string {
+  return words
+    .flatMap(({ text }) => text.split(/\s+/))
+    .map((word) => word.replace(/[^\p{L}\p{M}\p{N}_]+/gu, ''))
+    .filter((word) => word !== '')
+    .join(' ')
+}
+
+function firstOfEach(searches: readonly TextSearch[]): TextSearch[] {
+  return searches.filter(({ text }, index) => isEnough(text) && searches.findIndex((other) => other.text === text) === index)
+}
+
+/** One Latin letter or digit would find nearly every page. */
+function isEnough(text: string): boolean {
+  return text !== '' && !/^[\p{Script=Latin}\d]$/u.test(text)
+}

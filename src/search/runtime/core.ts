@@ -1,0 +1,98 @@
+import type { Terms } from '../entry.ts'
+import { type EngineAnswer, mergePages, pageOwners, type RankedPage } from '../merge-pages.ts'
+import { indexTerms, planQuery, type TextSearch } from '../plan-query.ts'
+import type { ExactHit, FettleSearch, PageHit, SearchOptions, SearchResult } from '../result.ts'
+import { dataLoader } from './load-data.ts'
+import { type StartedEngine, startEngine } from './start-engine.ts'
+
+// Runs in the search page, as a classic script.
+
+declare const window: Window & { FettleSearch: FettleSearch; __fettleVersion: string }
+
+window.FettleSearch = createSearch()
+
+function createSearch(): FettleSearch {
+  const script = document.currentScript
+  if (!(script instanceof HTMLScriptElement)) throw new Error('search/core.js must be a classic script with an address')
+  const folder = script.src.replace(/[^/]*$/, '')
+  // The address of this script is the only thing that is right from disk, on a stick and in any sub-folder.
+  const root = folder.replace(/[^/]+\/$/, '')
+  const addressOf = (path: string) => root + encodeURI(path).replace(/[?#]/g, encodeURIComponent)
+  const language = document.documentElement.lang.toLowerCase()
+  const load = dataLoader(folder, window.__fettleVersion)
+
+  let engine: Promise<StartedEngine> | undefined
+  let mode: StartedEngine['mode'] | undefined
+  const ask = async (text: string, limit: number): Promise<EngineAnswer> => {
+    engine ??= startEngine({ language, load: (name) => load(name).then(String) })
+    const started = await engine
+    mode = started.mode
+    return started.ask(text, limit)
+  }
+  const loadTerms = async () => {
+    const terms = (await load(`terms.${language}`)) as Terms
+    return { index: indexTerms(terms, language), ownerOf: pageOwners(terms.entries) }
+  }
+  let terms: ReturnType<typeof loadTerms> | undefined
+  const takeTerms = () => {
+    terms ??= loadTerms().catch((error: unknown) => {
+      terms = undefined
+      throw error
+    })
+    return terms
+  }
+
+  /** All wordings of a query. Names still answer where the engine cannot, so its failure is told, not thrown. */
+  async function askAll(
+    searches: readonly TextSearch[],
+    limit: number,
+  ): Promise<{ answers: { weight: number; answer: EngineAnswer }[]; error?: string }> {
+    try {
+      return { answers: await Promise.all(searches.map(async ({ text, weight }) => ({ weight, answer: await ask(text, limit) }))) }
+    } catch (error) {
+      return { answers: [], error: error instanceof Error ? error.message : String(error) }
+    }
+  }
+
+  async function search(query: string, { limit = 10 }: SearchOptions = {}): Promise<SearchResult> {
+    const { index, ownerOf } = await takeTerms()
+    const { names, searches, notes, asked } = planQuery(index, query)
+    const { answers, error } = await askAll(searches, limit + Math.min(names.found.length, limit))
+    const ranked = mergePages(answers, ownerOf, asked)
+    const shown = names.found.slice(0, limit)
+    const named = new Map(names.found.map(({ entry }) => [entry.path, entry]))
+    const pages = ranked.filter(({ path }) => !named.has(path))
+    const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total)) - (ranked.length - pages.length)
+    return {
+      exact: shown.map(({ entry: { kind, id, title, place, path }, sure }): ExactHit => {
+        const passage = ranked.find((page) => page.path === path)?.passage
+        return { kind, id, title, ...(place === undefined ? {} : { place }), url: addressOf(path), sure, ...(passage ? { passage } : {}) }
+      }),
+      near: names.near && names.found.length > 0,
+      pages: pages.slice(0, limit).map((page) => pageHit(page, addressOf)),
+      notes,
+      total: names.found.length + Math.max(textTotal, pages.length),
+      ...(error === undefined ? {} : { engineError: error }),
+    }
+  }
+
+  return {
+    search,
+    warm: async () => {
+      await Promise.all([takeTerms(), ask('zz', 0)]).catch(() => undefined)
+    },
+    mode: () => mode,
+  }
+}
+
+function pageHit({ entry, path, title, anchor, section, passage }: RankedPage, addressOf: (path: string) => string): PageHit {
+  return {
+    kind: entry?.kind ?? 'page',
+    ...(entry ? { id: entry.id } : {}),
+    title: entry?.path === path ? entry.title : title,
+    ...(entry?.place === undefined ? {} : { place: entry.place }),
+    url: addressOf(path) + (anchor === '' ? '' : `#${anchor}`),
+    ...(section === '' ? {} : { section }),
+    passage,
+  }
+}
