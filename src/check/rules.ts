@@ -3,6 +3,7 @@ import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
 import { duplicateDrawing } from './rules/duplicate-drawing.ts'
+import { duplicateId } from './rules/duplicate-id.ts'
 import { duplicatePart } from './rules/duplicate-part.ts'
 import { duplicateRecovery } from './rules/duplicate-recovery.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
@@ -36,6 +37,7 @@ export const rules: readonly Rule[] = [
   duplicateAddress,
   duplicateAlarm,
   duplicateDrawing,
+  duplicateId,
   duplicatePart,
   duplicateRecovery,
   duplicateTag,

@@ -1,4 +1,3 @@
-import type { Loaded } from '../load/loaded.ts'
 import type { Machine } from '../model/machine.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import type { Rule } from './rule.ts'
@@ -9,24 +8,36 @@ export function runRules(machine: Machine, rules: readonly Rule[]): Finding[] {
   return findings.sort(compareFindings)
 }
 
-/** What the loaders and the rules find, over every unit. What holds for some units only says for which. */
-export function checkLoaded({ machines, findings }: Pick<Loaded, 'machines' | 'findings'>, rules: readonly Rule[]): Finding[] {
-  const merged = new Map<string, { finding: Finding; serials: string[] }>()
+/**
+ * What the loaders and the rules find over every unit, each finding once. One that holds for some of the units
+ * says for which.
+ */
+export function checkLoaded(loaded: { machines: readonly Machine[]; findings: readonly Finding[] }, rules: readonly Rule[]): Finding[] {
+  const { machines, findings } = loaded
+  const merged = new Map<string, { finding: Finding; machines: Set<Machine> }>()
   for (const machine of machines) {
     for (const finding of runRules(machine, rules)) {
       const key = JSON.stringify([finding.rule, finding.place, finding.message])
       const known = merged.get(key)
-      if (known) known.serials.push(machine.unit.serial)
-      else merged.set(key, { finding, serials: [machine.unit.serial] })
+      if (known) known.machines.add(machine)
+      else merged.set(key, { finding, machines: new Set([machine]) })
     }
   }
-  const all = [...merged.values()].map(
-    ({ finding, serials }): Finding => (serials.length === machines.length ? finding : withSerials(finding, serials)),
+  const found = [...merged.values()].map(({ finding, machines: affected }) =>
+    affected.size === machines.length ? finding : { ...finding, note: withSerials(finding.note, affected) },
   )
-  return [...findings, ...all].sort(compareFindings)
+  return [...findings, ...found].sort(compareFindings)
 }
 
-function withSerials(finding: Finding, serials: readonly string[]): Finding {
-  const fact = `this holds for serial no. ${serials.join(', ')}, not for every unit`
-  return { ...finding, note: finding.note ? `${finding.note}; ${fact}` : fact }
+function withSerials(note: string | undefined, affected: Iterable<Machine>): string {
+  const serials = [...affected].flatMap(serialsOf)
+  const listed = serials.length > 6 ? `${serials.slice(0, 5).join(', ')} and ${serials.length - 5} more` : serials.join(', ')
+  const fact = `this holds for serial no. ${listed}, not for every unit`
+  return note ? `${note}; ${fact}` : fact
+}
+
+/** Every unit with the options of this one: they are checked as one. */
+function serialsOf({ file, unit }: Machine): string[] {
+  const key = (fitted: readonly string[]) => JSON.stringify([...new Set(fitted)].sort())
+  return file.units.flatMap(({ serial, fitted }) => (key(fitted) === key(unit.fitted) ? [serial] : []))
 }

@@ -25,15 +25,27 @@ export interface DesignationFault {
   reason: string
 }
 
-/** What is wrong with a tag in the designation system of the machine; undefined when it fits. */
+/** What is wrong with a tag in the designation system of the machine; undefined when it fits or the system is a broken pattern. */
 export function checkDesignation(tag: string, system: Designation): DesignationFault | undefined {
   if (system === 'nfpa79') return checkNfpa79(tag)
   if (system === 'iec81346') {
     const read = parseIec81346(tag)
     return 'reason' in read ? read : undefined
   }
-  if (new RegExp(`^(?:${system.pattern})$`, 'u').test(tag)) return undefined
+  const form = patternOf(system.pattern)
+  if (form instanceof Error || form.test(tag)) return undefined
   return { offset: 0, reason: `it does not have the form \`${system.pattern}\`` }
+}
+
+/** The pattern of a builder as a regular expression over the whole tag, or why it is none. */
+export function patternOf(pattern: string): RegExp | Error {
+  try {
+    // Alone first: brackets that do not match could match with ours around them.
+    new RegExp(pattern, 'u')
+    return new RegExp(`^(?:${pattern})$`, 'u')
+  } catch (error) {
+    return error instanceof Error ? error : new Error(String(error))
+  }
 }
 
 /**

@@ -1,3 +1,4 @@
+import { normalise } from '../../model/designation.ts'
 import type { Rule } from '../rule.ts'
 
 export const alarmWithoutRecovery: Rule = {
@@ -8,10 +9,12 @@ export const alarmWithoutRecovery: Rule = {
   source: 'house rule',
 
   *check({ alarms, pages, absent }) {
-    const written = new Set(pages.flatMap((page) => (page.collection === 'alarms' ? [page.frontmatter.alarm] : [])))
+    // A number in another spelling is reported as an unknown alarm.
+    const written = new Set(pages.flatMap((page) => (page.collection === 'alarms' ? [normalise(page.frontmatter.alarm)] : [])))
+    // A page that cannot be read may be the one that is looked for.
     if ([...absent].some(([name, { reason }]) => reason === 'broken' && name.startsWith('page:alarms/'))) return
     for (const { number } of alarms) {
-      if (!written.has(number.value))
+      if (!written.has(normalise(number.value)))
         yield {
           message: `alarm \`${number.value}\` has no recovery`,
           place: number.place,

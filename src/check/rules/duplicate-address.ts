@@ -12,8 +12,16 @@ export const duplicateAddress: Rule = {
     yield* duplicates(
       signals,
       ({ address }) => address,
-      (address) => address.toUpperCase(),
+      sameAddress,
       (address) => `the address \`${address}\` is used twice`,
     )
   },
+}
+
+/** Letters in either case, and `%IX0.0` for `%I0.0`: X, a bit, may be left out. Source: IEC 61131-3, direct representation. */
+function sameAddress(address: string): string {
+  return address
+    .toUpperCase()
+    .replace(/\s/g, '')
+    .replace(/^%([IQM])X(?=\d)/, '%$1')
 }

@@ -1,3 +1,5 @@
+import type { NamedThing } from '../../model/machine.ts'
+import { namesOf } from '../names.ts'
 import type { Rule } from '../rule.ts'
 
 export const notFitted: Rule = {
@@ -7,26 +9,26 @@ export const notFitted: Rule = {
   why: 'The reader is sent to a device, part or page that is not on this machine.',
   source: 'house rule',
 
-  *check({ references, absent, unit, options }) {
+  *check(machine) {
+    const { references, absent, options } = machine
+    const present = new Map<NamedThing, Set<string>>()
     for (const { kind, id, place } of references) {
       const gone = absent.get(`${kind}:${id}`)
       if (gone?.reason !== 'left-out') continue
       // An option that nobody declared is reported where it stands.
       if (gone.fits.some((option) => !options.has(option))) continue
+      // Two rows may share a name, one for each option.
+      const names = present.get(kind) ?? namesOf(machine, kind)
+      present.set(kind, names)
+      if (names.has(id)) continue
+      const [option] = gone.fits
+      const kept = gone.fits.map((it) => `\`${it}\``).join(', ')
       yield {
-        message: `\`${id}\` is not fitted to serial no. ${unit.serial}`,
+        message: `\`${id}\` is named where it is not fitted`,
         place,
-        related: [
-          {
-            label:
-              gone.fits.length > 0
-                ? `it is kept for ${gone.fits.map((option) => `\`${option}\``).join(', ')} only`
-                : 'it fits no device of this unit',
-            place: gone.place,
-          },
-        ],
-        help: gone.fits[0]
-          ? `put it in \`<Fitted option="${gone.fits[0]}">\`, or give the page or row the same \`fits\``
+        related: [{ label: option ? `it is kept for ${kept} only` : 'it fits no device of this unit', place: gone.place }],
+        help: option
+          ? `put it in \`<Fitted option="${option}">\`, or give the page or row the same \`fits\``
           : 'remove the reference, or give the page the option under `fits`',
       }
     }

@@ -9,13 +9,25 @@ export const sheetMissing: Rule = {
 
   *check({ drawings }) {
     for (const { number, sheets, sheetList } of drawings) {
-      for (const sheet of sheetList) {
-        if (sheet.exists) continue
+      const missing = sheetList.filter(({ exists }) => !exists)
+      const [first] = missing
+      if (!first) continue
+      const place = sheets.value === 1 ? number.place : sheets.place
+      if (missing.length === 1) {
         yield {
-          message: `sheet ${sheet.number} of drawing \`${number.value}\` has no file \`${sheet.file}\``,
-          place: sheets.value === 1 ? number.place : sheets.place,
+          message: `sheet ${first.number} of drawing \`${number.value}\` has no file \`${first.file}\``,
+          place,
           help: 'export the sheet to that file, or correct the number of sheets',
         }
+        continue
+      }
+      const listed = missing.slice(0, 3).map(({ file }) => `\`${file}\``)
+      const more = missing.length > 3 ? ` and ${missing.length - 3} more` : ''
+      yield {
+        message: `${missing.length} of ${sheets.value} sheets of drawing \`${number.value}\` have no file`,
+        place,
+        note: `there is no ${listed.join(', ')}${more}`,
+        help: 'export the sheets to these files, or correct the number of sheets',
       }
     }
   },

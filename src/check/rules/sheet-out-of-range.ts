@@ -9,14 +9,14 @@ export const sheetOutOfRange: Rule = {
   source: 'house rule',
 
   *check({ references, drawings }) {
+    const sheetsOf = new Map(drawings.map(({ number, sheets }) => [number.value, sheets]))
     for (const { id, sheet } of referencesTo(references, 'drawing')) {
-      const drawing = drawings.find(({ number }) => number.value === id)
-      if (!drawing || !sheet || (sheet.value >= 1 && sheet.value <= drawing.sheets.value && Number.isInteger(sheet.value))) continue
-      const { value: sheets, place } = drawing.sheets
+      const sheets = sheetsOf.get(id)
+      if (!sheets || !sheet || (Number.isInteger(sheet.value) && sheet.value >= 1 && sheet.value <= sheets.value)) continue
       yield {
         message: `drawing \`${id}\` has no sheet ${sheet.value}`,
         place: sheet.place,
-        related: [{ label: `it has ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}, declared here`, place }],
+        related: [{ label: `it has ${sheets.value === 1 ? '1 sheet' : `${sheets.value} sheets`}, declared here`, place: sheets.place }],
         help: 'correct the sheet, or raise the number of sheets in the register if the drawing has grown',
       }
     }

@@ -1,4 +1,4 @@
-import { checkDesignation } from '../../model/designation.ts'
+import { checkDesignation, type Designation, patternOf } from '../../model/designation.ts'
 import type { Rule } from '../rule.ts'
 
 export const tagGrammar: Rule = {
@@ -8,15 +8,43 @@ export const tagGrammar: Rule = {
   why: 'A tag that breaks the system is not recognised on drawings and in search.',
   source: 'NFPA 79 or IEC 81346-1, as machine.yaml chooses',
 
-  *check({ devices, file }) {
-    for (const { tag } of devices) {
-      const fault = checkDesignation(tag.value, file.designation)
-      if (!fault) continue
+  *check({ devices, file, placeOf }) {
+    const system = file.designation
+    const broken = typeof system === 'string' ? undefined : patternOf(system.pattern)
+    if (broken instanceof Error) {
       yield {
-        message: `\`${tag.value}\` is no tag: ${fault.reason}`,
-        place: { ...tag.place, column: tag.place.column + fault.offset },
-        note: `machine.yaml chooses ${typeof file.designation === 'string' ? file.designation : 'a pattern of its own'} for the tags`,
+        message: 'the pattern of the tags is no regular expression',
+        place: placeOf(['designation', 'pattern']),
+        note: `${broken.message}; no tag was checked`,
+      }
+      return
+    }
+    const faults = devices.flatMap(({ tag }) => {
+      const fault = checkDesignation(tag.value, system)
+      return fault ? [{ tag, ...fault }] : []
+    })
+    const [first] = faults
+    // Where no tag fits, the choice of the system is the one cause.
+    if (first && faults.length > 1 && faults.length === devices.length) {
+      yield {
+        message: `no tag follows ${nameOf(system)}`,
+        place: placeOf(['designation']),
+        related: [{ label: `\`${first.tag.value}\`: ${first.reason}`, place: first.tag.place }],
+        help: 'choose the system of the device list: `nfpa79`, `iec81346`, or a pattern of your own',
+      }
+      return
+    }
+    for (const { tag, offset, reason } of faults) {
+      yield {
+        message: `\`${tag.value}\` is no tag: ${reason}`,
+        place: { ...tag.place, column: Math.min(tag.place.column + offset, tag.place.endColumn) },
+        note: `machine.yaml chooses ${nameOf(system)} for the tags`,
       }
     }
   },
+}
+
+function nameOf(system: Designation): string {
+  if (system === 'nfpa79') return 'letters and numbers in the manner of NFPA 79'
+  return system === 'iec81346' ? 'IEC 81346' : `the pattern \`${system.pattern}\``
 }

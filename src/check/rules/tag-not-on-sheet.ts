@@ -1,3 +1,5 @@
+import { checkDesignation, normalise } from '../../model/designation.ts'
+import type { Drawing, Sheet } from '../../model/machine.ts'
 import type { Rule } from '../rule.ts'
 
 export const tagNotOnSheet: Rule = {
@@ -7,19 +9,31 @@ export const tagNotOnSheet: Rule = {
   why: 'The reader opens the sheet and cannot find the device.',
   source: 'house rule',
 
-  *check({ devices, drawings }) {
+  *check({ devices, drawings, file }) {
+    const byNumber = new Map(drawings.map((drawing) => [drawing.number.value, drawing]))
     for (const { tag, drawing, sheet } of devices) {
-      const found = drawing && drawings.find(({ number }) => number.value === drawing.value)
-      const page = found?.sheetList.find(({ number }) => number === (sheet?.value ?? 1))
-      if (!drawing || !page || page.svg === '' || page.texts.some(({ text }) => text === tag.value)) continue
-      const where = drawings.flatMap((it) =>
-        it.sheetList.filter(({ texts }) => texts.some(({ text }) => text === tag.value)).map(({ number }) => `${it.number.value} sheet ${number}`),
-      )
+      const found = drawing && byNumber.get(drawing.value)
+      const named = sheet ? found?.sheetList.find(({ number }) => number === sheet.value) : onlySheet(found)
+      if (!drawing || !named || named.svg === '' || shows(named, tag.value)) continue
+      // A tag that is no tag is reported as such.
+      if (checkDesignation(tag.value, file.designation)) continue
+      const alike = named.texts.find(({ text }) => normalise(text) === normalise(tag.value))
       yield {
-        message: `sheet ${page.number} of drawing \`${drawing.value}\` does not show \`${tag.value}\``,
+        message: `sheet ${named.number} of drawing \`${drawing.value}\` does not show \`${tag.value}\``,
         place: sheet?.place ?? drawing.place,
-        help: where.length > 0 ? `it stands on ${where.slice(0, 3).join(', ')}` : 'no sheet shows the tag as a text of its own',
+        help: alike ? `it stands there as \`${alike.text}\`: write one of them like the other` : whereElse(tag.value, drawings),
       }
     }
   },
+}
+
+const onlySheet = (drawing: Drawing | undefined) => (drawing?.sheetList.length === 1 ? drawing.sheetList[0] : undefined)
+
+const shows = ({ texts }: Sheet, tag: string) => texts.some(({ text }) => text === tag)
+
+function whereElse(tag: string, drawings: readonly Drawing[]): string {
+  const where = drawings.flatMap(({ number, sheetList }) =>
+    sheetList.filter((sheet) => shows(sheet, tag)).map((sheet) => `drawing \`${number.value}\` sheet ${sheet.number}`),
+  )
+  return where.length > 0 ? `it stands on ${where.slice(0, 3).join(', ')}` : 'no sheet shows the tag as a text of its own'
 }

@@ -11,10 +11,10 @@ export const unknownAlarm: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'alarm',
-      known: machine.alarms.map(({ number }) => number.value),
       message: 'the alarm list has no alarm',
       noun: 'alarm number',
       otherwise: 'add the alarm to the alarm list, or remove the reference',
+      beforeChoosing: 'check the alarm list before you choose one',
     })
   },
 }

@@ -1,6 +1,6 @@
 import { referencesTo } from '../references.ts'
 import type { Rule } from '../rule.ts'
-import { advice } from '../suggest.ts'
+import { advice, suggestFrom } from '../suggest.ts'
 
 export const unknownAnchor: Rule = {
   id: 'unknown-anchor',
@@ -10,16 +10,17 @@ export const unknownAnchor: Rule = {
   source: 'house rule',
 
   *check({ references, pages }) {
+    const byId = new Map(pages.map((page) => [page.id, page]))
     for (const { id, anchor, page } of referencesTo(references, 'page')) {
       if (!anchor || !page) continue
-      const target = id === '' ? page.page : pages.find((it) => it.id === id)
+      const target = id === '' ? page.page : byId.get(id)
       if (!target) continue
-      const text = target.translations.get(page.language) ?? target
-      if (text.anchors.has(anchor.value)) continue
+      const { anchors } = target.translations.get(page.language) ?? target
+      if (anchors.has(anchor.value)) continue
       yield {
         message: `\`${target.id}\` has no heading or anchor \`${anchor.value}\``,
         place: anchor.place,
-        help: advice(anchor.value, text.anchors, 'anchor', 'put `<Anchor id="…" />` where the link should lead, and name that'),
+        help: advice(suggestFrom(anchors)(anchor.value), 'anchor', 'put `<Anchor id="…" />` where the link should lead, and name that'),
       }
     }
   },

@@ -11,7 +11,6 @@ export const unknownArea: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'area',
-      known: machine.areas.map(({ id }) => id.value),
       message: 'machine.yaml has no area',
       noun: 'area',
       otherwise: 'add the area to machine.yaml, or correct the name',

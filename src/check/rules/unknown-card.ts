@@ -11,7 +11,6 @@ export const unknownCard: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'card',
-      known: machine.cards.map(({ card }) => card.value),
       message: 'the list of cards has no card',
       noun: 'card',
       otherwise: 'add the card to the list of cards, or correct the name',

@@ -11,7 +11,6 @@ export const unknownCaution: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'caution',
-      known: machine.pages.flatMap((page) => (page.collection === 'cautions' ? [page.name] : [])),
       message: 'there is no standard caution',
       noun: 'caution',
       otherwise: 'write it in content/cautions, or write the message on the page',

@@ -11,7 +11,6 @@ export const unknownDrawing: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'drawing',
-      known: machine.drawings.map(({ number }) => number.value),
       message: 'the drawing register has no drawing',
       noun: 'drawing number',
       otherwise: 'add the drawing to the register, or remove the reference',

@@ -11,7 +11,6 @@ export const unknownEnergySource: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'energy',
-      known: machine.energy.map(({ id }) => id.value),
       message: 'energy.yaml has no source',
       noun: 'source',
       otherwise: 'add the source to energy.yaml, or correct the name',

@@ -1,6 +1,7 @@
+import { namesOf } from '../names.ts'
 import { referencesTo } from '../references.ts'
 import type { Rule } from '../rule.ts'
-import { advice } from '../suggest.ts'
+import { advice, suggestFrom } from '../suggest.ts'
 
 export const unknownImage: Rule = {
   id: 'unknown-image',
@@ -9,13 +10,19 @@ export const unknownImage: Rule = {
   why: 'The reader sees an empty frame.',
   source: 'house rule',
 
-  *check({ references, images }) {
-    for (const { id, place } of referencesTo(references, 'image')) {
-      if (images.has(id)) continue
-      const path = id.replace(/^\.?\//, '')
-      const [cased] = [...images.keys()].filter((it) => it.toLowerCase() === path.toLowerCase())
-      const help = cased ? `write \`${cased}\`` : advice(path, images.keys(), 'picture', 'the path counts from the machine folder, or from content/')
-      yield { message: `there is no picture \`${id}\``, place, ...(cased ? { note: 'a panel tells upper case from lower case' } : {}), help }
+  *check(machine) {
+    const names = namesOf(machine, 'image')
+    const suggest = suggestFrom(names)
+    const lower = new Map([...names].map((name) => [name.toLowerCase(), name]))
+    for (const { id, place } of referencesTo(machine.references, 'image')) {
+      if (names.has(id)) continue
+      const path = id.replace(/^(\.{0,2}\/)*/, '')
+      const message = `there is no picture \`${id}\``
+      const cased = lower.get(path.toLowerCase())
+      if (cased === undefined)
+        yield { message, place, help: advice(suggest(path), 'picture', 'the path counts from the machine folder, or from content/') }
+      else if (cased === path) yield { message, place, help: `write \`${cased}\`: the path counts from the machine folder, or from content/` }
+      else yield { message, place, note: 'a panel tells upper case from lower case', help: `write \`${cased}\`` }
     }
   },
 }

@@ -11,7 +11,6 @@ export const unknownLesson: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'lesson',
-      known: machine.pages.flatMap((page) => (page.collection === 'lessons' ? [page.name] : [])),
       message: 'there is no lesson',
       noun: 'lesson',
       otherwise: 'write the lesson, or correct the name',

@@ -11,7 +11,6 @@ export const unknownLockout: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'lockout',
-      known: machine.pages.flatMap((page) => (page.collection === 'lockout' ? [page.name] : [])),
       message: 'there is no lockout',
       noun: 'lockout',
       otherwise: 'write the lockout, or correct the name',

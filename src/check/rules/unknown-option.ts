@@ -11,7 +11,6 @@ export const unknownOption: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'option',
-      known: machine.options.keys(),
       message: 'machine.yaml declares no option',
       noun: 'option',
       otherwise: 'declare it under `options`, or correct the name',

@@ -1,6 +1,7 @@
+import { namesOf } from '../names.ts'
 import { referencesTo } from '../references.ts'
 import type { Rule } from '../rule.ts'
-import { advice } from '../suggest.ts'
+import { advice, type Suggestion, suggestFrom } from '../suggest.ts'
 
 export const unknownPage: Rule = {
   id: 'unknown-page',
@@ -10,13 +11,29 @@ export const unknownPage: Rule = {
   source: 'house rule',
 
   *check(machine) {
-    const known = new Set(machine.pages.filter(({ collection }) => collection !== 'cautions').map(({ id }) => id))
+    const known = namesOf(machine, 'page')
+    const cautions = namesOf(machine, 'caution')
+    const suggest = suggestFrom(known)
     for (const { id, place } of referencesTo(machine.references, 'page')) {
       if (id === '' || known.has(id) || machine.absent.has(`page:${id}`)) continue
-      // A page is often named without its collection.
-      const [elsewhere] = [...known].filter((page) => page.endsWith(`/${id}`))
-      const help = elsewhere ? `write \`${elsewhere}\`` : advice(id, known, 'page', 'write `<collection>/<page>`, or remove the link')
-      yield { message: `there is no page \`${id}\``, place, help }
+      const message = `there is no page \`${id}\``
+      const caution = id.replace(/^cautions\//, '')
+      if (caution !== id && cautions.has(caution))
+        yield { message, place, help: `write \`<Include caution="${caution}" />\` to show the caution here` }
+      else yield { message, place, help: helpFor(id, known, suggest(id)) }
     }
   },
+}
+
+/** A page is often named as a file, or without its collection. */
+function helpFor(id: string, known: ReadonlySet<string>, suggestion: Suggestion): string {
+  const name = id.replace(/^(\.{0,2}\/)*(pages\/)?/, '').replace(/(\.[a-z]{2})?\.(mdx?|html?)$/, '')
+  if (known.has(name)) return `write \`${name}\``
+  const elsewhere = [...known].filter((page) => page.endsWith(`/${name}`))
+  if (elsewhere.length > 0)
+    return `write ${elsewhere
+      .slice(0, 3)
+      .map((page) => `\`${page}\``)
+      .join(' or ')}`
+  return advice(suggestion, 'page', 'write `<collection>/<page>`, or remove the link')
 }

@@ -11,10 +11,10 @@ export const unknownPart: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'part',
-      known: machine.parts.map(({ number }) => number.value),
       message: 'the bill of materials has no part',
       noun: 'part number',
       otherwise: 'add the part to the bill of materials, or remove the reference',
+      beforeChoosing: 'check the bill of materials before you choose one',
     })
   },
 }

@@ -11,10 +11,10 @@ export const unknownTag: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'tag',
-      known: machine.devices.map(({ tag }) => tag.value),
       message: 'no device has the tag',
       noun: 'tag',
       otherwise: 'add the device to the device list, or remove the reference',
+      beforeChoosing: 'check the drawing before you choose one',
     })
   },
 }

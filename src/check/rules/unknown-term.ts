@@ -11,7 +11,6 @@ export const unknownTerm: Rule = {
   *check(machine) {
     yield* unknownNames(machine, {
       kind: 'term',
-      known: machine.terms.map(({ id }) => id),
       message: 'no glossary has the term',
       noun: 'term',
       otherwise: 'add the term to glossary.yaml, or write the word as plain text',

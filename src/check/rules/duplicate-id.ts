@@ -1,0 +1,38 @@
+import type { Problem } from '../../source/finding.ts'
+import type { Located } from '../../source/place.ts'
+import { duplicates } from '../duplicates.ts'
+import type { Rule } from '../rule.ts'
+
+export const duplicateId: Rule = {
+  id: 'duplicate-id',
+  severity: 'error',
+  summary: 'Two areas, cards, energy sources or units have the same name.',
+  why: 'A page that names it can mean either, and only one of them is shown.',
+  source: 'house rule',
+
+  *check({ areas, cards, energy, file, placeOf }) {
+    const units = file.units.map(({ serial }, index) => ({ value: serial, place: placeOf(['units', index, 'serial']) }))
+    yield* twice(
+      'area',
+      areas.map(({ id }) => id),
+    )
+    yield* twice(
+      'card',
+      cards.map(({ card }) => card),
+    )
+    yield* twice(
+      'energy source',
+      energy.map(({ id }) => id),
+    )
+    yield* twice('serial number', units)
+  },
+}
+
+function twice(noun: string, ids: readonly Located<string>[]): Iterable<Problem> {
+  return duplicates(
+    ids,
+    (id) => id,
+    (id) => id,
+    (id) => `the ${noun} \`${id}\` is used twice`,
+  )
+}
