@@ -34,5 +34,6 @@ export function readCases(page: string): Case[] {
 export function withFindings(page: string, block: Code, report: string): string {
   const start = block.position?.start.offset ?? 0
   const end = block.position?.end.offset ?? 0
-  return `${page.slice(0, start)}\`\`\`findings\n${report}\n\`\`\`${page.slice(end)}`
+  const lines = report === '' ? '' : `${report}\n`
+  return `${page.slice(0, start)}\`\`\`findings\n${lines}\`\`\`${page.slice(end)}`
 }

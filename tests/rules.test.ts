@@ -2,33 +2,20 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { rules } from '../src/check/rules.ts'
 import { checkLoaded } from '../src/check/run.ts'
-import { diskFolder, memoryFolder } from '../src/load/folder.ts'
-import { loadMachine } from '../src/load/load-machine.ts'
 import { loadRules } from '../src/load/load-rules.ts'
 import { reportFinding } from '../src/report/text.ts'
-import { type Case, readCases, withFindings } from './cases.ts'
+import { readCases, withFindings } from './cases.ts'
+import { type Changes, loadSound } from './sound-machine.ts'
 
 const broken = 'tests/fixtures/broken'
-const nothing = memoryFolder(new Map())
-const sound = readSound()
 const pages = readdirSync(broken)
   .filter((name) => name.endsWith('.md'))
   .map((name) => name.slice(0, -3))
   .sort()
 
-function readSound(): Map<string, Uint8Array> {
-  const folder = diskFolder('tests/fixtures/sound-machine', '')
-  return new Map(folder.list().map((path) => [path, folder.read(path)]))
-}
-
 /** The whole report of the sound machine with some files changed. */
-function report(files: Case['files'], active = rules): string {
-  const overlaid = new Map<string, string | Uint8Array>(sound)
-  for (const [path, text] of files) {
-    if (text === undefined) overlaid.delete(path)
-    else overlaid.set(path, text)
-  }
-  const loaded = loadMachine(memoryFolder(overlaid), nothing)
+function report(files: Changes, active = rules): string {
+  const loaded = loadSound(files)
   return checkLoaded(loaded, active)
     .map((finding) => reportFinding(finding, loaded.texts))
     .join('\n\n')
@@ -52,7 +39,8 @@ describe.each(pages)('%s', (id) => {
   const page = readFileSync(file, 'utf8')
   const cases = readCases(page)
 
-  test('has a case in which it is found', () => {
+  test('has a case in which it is found, and no two cases of one name', () => {
+    expect(new Set(cases.map(({ name }) => name)).size).toBe(cases.length)
     expect(cases.length).toBeGreaterThan(0)
     expect(cases.some(({ expected }) => expected.value.includes(`[${id}]`))).toBe(true)
   })

@@ -1,5 +1,6 @@
 import type { Machine } from '../model/machine.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
+import { compare } from '../source/place.ts'
 import type { Rule } from './rule.ts'
 
 /** Runs every rule over one machine; the findings come in their one order. */
@@ -24,20 +25,21 @@ export function checkLoaded(loaded: { machines: readonly Machine[]; findings: re
     }
   }
   const found = [...merged.values()].map(({ finding, machines: affected }) =>
-    affected.size === machines.length ? finding : { ...finding, note: withSerials(finding.note, affected) },
+    affected.size === machines.length ? finding : { ...finding, note: withSerials(finding.note, [...affected]) },
   )
   return [...findings, ...found].sort(compareFindings)
 }
 
-function withSerials(note: string | undefined, affected: Iterable<Machine>): string {
-  const serials = [...affected].flatMap(serialsOf)
+function withSerials(note: string | undefined, affected: readonly Machine[]): string {
+  const serials = serialsOf(affected)
   const listed = serials.length > 6 ? `${serials.slice(0, 5).join(', ')} and ${serials.length - 5} more` : serials.join(', ')
   const fact = `this holds for serial no. ${listed}, not for every unit`
   return note ? `${note}; ${fact}` : fact
 }
 
-/** Every unit with the options of this one: they are checked as one. */
-function serialsOf({ file, unit }: Machine): string[] {
-  const key = (fitted: readonly string[]) => JSON.stringify([...new Set(fitted)].sort())
-  return file.units.flatMap(({ serial, fitted }) => (key(fitted) === key(unit.fitted) ? [serial] : []))
+/** Every unit with the options of one of these machines, in the order of machine.yaml: they are checked as one. */
+function serialsOf(machines: readonly Machine[]): string[] {
+  const key = (fitted: readonly string[]) => JSON.stringify([...new Set(fitted)].sort(compare))
+  const keys = new Set(machines.map(({ unit }) => key(unit.fitted)))
+  return (machines[0]?.file.units ?? []).flatMap(({ serial, fitted }) => (keys.has(key(fitted)) ? [serial] : []))
 }

@@ -15,7 +15,7 @@ export const tagGrammar: Rule = {
       yield {
         message: 'the pattern of the tags is no regular expression',
         place: placeOf(['designation', 'pattern']),
-        note: `${broken.message}; no tag was checked`,
+        note: `${broken.message.replace(/^.*: /, '').toLowerCase()}; no tag was checked`,
       }
       return
     }
