@@ -56,6 +56,24 @@ describe.each(pages)('%s', (id) => {
     expect(actual).toBe(expected.value)
   })
 
+  test('messages are one line each and stand alone, and every place lies in its file', () => {
+    for (const { files } of cases) {
+      const loaded = loadSound(files)
+      for (const { message, note, help, place, related = [] } of checkLoaded(loaded, rules)) {
+        expect(message).toMatch(/^[a-z0-9`<][^\n]*[^.\s]$/)
+        for (const text of [note, help, ...related.map(({ label }) => label)]) if (text !== undefined) expect(text).toMatch(/^[^\n]*[^.\s]$/)
+        for (const { file, line, column, endLine, endColumn } of [place, ...related.map((it) => it.place)]) {
+          expect(endLine > line || (endLine === line && endColumn >= column)).toBe(true)
+          // Sheets and files that cannot be read have no text to compare with.
+          const lines = loaded.texts.get(file)?.split('\n')
+          if (!lines) continue
+          expect([file, line, lines.length >= line]).toEqual([file, line, true])
+          expect(column).toBeLessThanOrEqual((lines[line - 1] ?? '').length + 1)
+        }
+      }
+    }
+  })
+
   if (!rules.some((rule) => rule.id === id)) return
   test('without the rule its cases fail', () => {
     const others = rules.filter((rule) => rule.id !== id)

@@ -16,10 +16,10 @@ const longestName = 100
 
 /** Prepares suggestions from names. Their order does not matter. */
 export function suggestFrom(known: Iterable<string>): Suggest {
-  const names = [...new Set(known)].sort(compare).map((name) => ({ name, key: normalise(name), upper: name.toUpperCase() }))
+  const names = [...new Set(known)].sort(compare).map((name) => ({ name, upper: name.toUpperCase() }))
+  const byKey = Map.groupBy(names, ({ name }) => normalise(name))
   return (written) => {
-    const key = normalise(written)
-    const same = names.filter((it) => it.key === key).map(({ name }) => name)
+    const same = (byKey.get(normalise(written)) ?? []).map(({ name }) => name)
     if (same.length === 1 && same[0] !== undefined) return { same: same[0], near: [] }
     if (same.length > 1) return { near: same.slice(0, 3) }
     if (written.length > longestName) return { near: [] }
@@ -50,15 +50,26 @@ export function advice({ same, near }: Suggestion, noun: string, otherwise: stri
  * swapped (optimal string alignment). `limit + 1` stands for any higher number.
  */
 export function editDistance(a: string, b: string, limit: number): number {
+  // What the texts share at both ends needs no slip, and takes most of a tag.
+  let start = 0
+  let [endA, endB] = [a.length, b.length]
+  while (start < endA && start < endB && a.charCodeAt(start) === b.charCodeAt(start)) start++
+  while (endA > start && endB > start && a.charCodeAt(endA - 1) === b.charCodeAt(endB - 1)) {
+    endA--
+    endB--
+  }
   let twoAgo: number[] = []
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j)
-  for (let i = 1; i <= a.length; i++) {
+  let last: number[] = []
+  for (let j = 0; j <= endB - start; j++) last.push(j)
+  for (let i = 1; i <= endA - start; i++) {
+    const own = a.charCodeAt(start + i - 1)
+    const before = a.charCodeAt(start + i - 2)
     const row = [i]
     let least = i
-    for (let j = 1; j <= b.length; j++) {
-      const wrong = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1)
-      let best = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, wrong)
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, (twoAgo[j - 2] ?? 0) + 1)
+    for (let j = 1; j <= endB - start; j++) {
+      const other = b.charCodeAt(start + j - 1)
+      let best = Math.min((last[j - 1] ?? 0) + (own === other ? 0 : 1), (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1)
+      if (i > 1 && j > 1 && before === other && own === b.charCodeAt(start + j - 2)) best = Math.min(best, (twoAgo[j - 2] ?? 0) + 1)
       row.push(best)
       if (best < least) least = best
     }
@@ -66,5 +77,5 @@ export function editDistance(a: string, b: string, limit: number): number {
     twoAgo = last
     last = row
   }
-  return Math.min(last[b.length] ?? 0, limit + 1)
+  return Math.min(last[endB - start] ?? 0, limit + 1)
 }
