@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { rules } from '../src/check/rules.ts'
 import { checkLoaded } from '../src/check/run.ts'
 import { loadRules } from '../src/load/load-rules.ts'
+import { framesOf } from '../src/report/frame.ts'
 import { reportFinding } from '../src/report/text.ts'
 import { readCases, withFindings } from './cases.ts'
 import { type Changes, loadSound } from './sound-machine.ts'
@@ -16,8 +17,9 @@ const pages = readdirSync(broken)
 /** The whole report of the sound machine with some files changed. */
 function report(files: Changes, active = rules): string {
   const loaded = loadSound(files)
+  const frameOf = framesOf(loaded.texts)
   return checkLoaded(loaded, active)
-    .map((finding) => reportFinding(finding, loaded.texts))
+    .map((finding) => reportFinding(finding, frameOf))
     .join('\n\n')
 }
 

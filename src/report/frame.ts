@@ -1,45 +1,77 @@
 import type { Place } from '../source/place.ts'
+import { type SourceText, sourceText } from '../source/source-text.ts'
+import { type Shown, shownCharacters } from './visible.ts'
 
-/** Widest line that a frame shows; longer lines are cut round the caret. */
-const widest = 100
+/** The author's line with carets under a place; undefined when the text is not at hand. */
+export type Frame = (place: Place) => string | undefined
 
-/** The author's line with carets under the place. Undefined when the text is not at hand. */
-export function frame(text: string | undefined, place: Place): string | undefined {
-  const line = text === undefined ? undefined : lineOf(text, place.line)
-  if (line === undefined) return undefined
-  const start = place.column - 1
-  const end = place.endLine === place.line ? Math.max(place.endColumn - 1, start + 1) : line.length
-  const from = start > widest * 0.7 ? Math.max(0, Math.min(start - Math.round(widest / 2), line.length - widest)) : 0
-  const to = from + widest
-  const shown = (from > 0 ? '…' : '') + line.slice(from, to) + (line.length > to ? '…' : '')
-  const lead = columns((from > 0 ? '…' : '') + line.slice(from, start))
-  const carets = Math.max(1, columns(line.slice(start, Math.min(end, to))))
-  const number = String(place.line)
-  const margin = ' '.repeat(number.length)
-  return `  ${number} | ${visible(shown)}\n  ${margin} | ${' '.repeat(lead)}${'^'.repeat(carets)}`
-}
-
-function lineOf(text: string, number: number): string | undefined {
-  return text.split(/\r\n|\n|\r/)[number - 1]
-}
-
-/** Control characters would move the cursor: each is shown as a sign of its own width. */
-function visible(text: string): string {
-  return text.replace(/\t/g, '  ').replace(/[\p{Cc}\p{Cf}]/gu, '·')
-}
-
-/** How many columns a terminal takes for a text: two for wide characters, none for combining marks. */
-function columns(text: string): number {
-  let width = 0
-  for (const character of text) {
-    if (character === '\t') width += 2
-    else if (/\p{Mn}|\u200d|\ufe0f/u.test(character)) width += 0
-    else
-      width += /[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Extended_Pictographic}/u.test(
-        character,
-      )
-        ? 2
-        : 1
+/** Shows places in these texts, by path. */
+export function framesOf(texts: ReadonlyMap<string, string>): Frame {
+  const sources = new Map<string, SourceText>()
+  return (place) => {
+    const text = texts.get(place.file)
+    if (text === undefined) return undefined
+    const source = sources.get(place.file) ?? sourceText(place.file, text)
+    sources.set(place.file, source)
+    return frame(source.line(place.line), place)
   }
-  return width
 }
+
+/** Most columns of a line that are shown; in a longer line, how many of them may stand before the carets. */
+const widest = 100
+const widestBefore = 70
+/** Columns kept before the carets where the line is cut there. */
+const keptBefore = 40
+
+function frame(line: string, place: Place): string {
+  const start = Math.min(place.column - 1, line.length)
+  const end = place.endLine > place.line ? line.length : Math.min(Math.max(place.endColumn - 1, start), line.length)
+  const before = firstOf(line, widest).cut ? lastOf(line.slice(0, start)) : firstOf(line.slice(0, start), widest)
+  const marked = firstOf(line.slice(start, end), widest - before.columns)
+  const after = marked.cut ? nothing : firstOf(line.slice(end), widest - before.columns - marked.columns)
+  const shown = before.text + marked.text + after.text
+  const margin = ' '.repeat(String(place.line).length)
+  return `${`  ${place.line} | ${shown}`.trimEnd()}\n  ${margin} | ${' '.repeat(before.columns)}${'^'.repeat(Math.max(1, marked.columns))}`
+}
+
+/** Only this much of a text is looked at, in UTF-16 units: no line is so full of marks without width that more matters. */
+const enough = 4 * widest
+
+interface Piece {
+  text: string
+  columns: number
+  cut: boolean
+}
+
+const nothing: Piece = { text: '', columns: 0, cut: false }
+
+/** As much of the end of a text as stands before the carets, with `…` where it is cut. */
+function lastOf(text: string): Piece {
+  const whole = firstOf(text, widestBefore)
+  if (!whole.cut) return whole
+  const kept: Shown[] = []
+  let columns = 0
+  for (const character of shownCharacters(text.slice(-enough)).toReversed()) {
+    columns += character.columns
+    if (columns > keptBefore) break
+    kept.unshift(character)
+  }
+  while (kept[0]?.columns === 0) kept.shift()
+  return { ...joined([ellipsis, ...kept]), cut: true }
+}
+
+/** As much of the beginning of a text as fits, with `…` where it is cut. */
+function firstOf(text: string, most: number): Piece {
+  const kept: Shown[] = []
+  let columns = 0
+  for (const character of shownCharacters(text.slice(0, enough))) {
+    columns += character.columns
+    if (columns > most) return { ...joined([...kept, ellipsis]), cut: true }
+    kept.push(character)
+  }
+  return text.length > enough ? { ...joined([...kept, ellipsis]), cut: true } : { ...joined(kept), cut: false }
+}
+
+const ellipsis: Shown = { text: '…', columns: 1 }
+const widthOf = (characters: readonly Shown[]) => characters.reduce((sum, { columns }) => sum + columns, 0)
+const joined = (characters: readonly Shown[]) => ({ text: characters.map(({ text }) => text).join(''), columns: widthOf(characters) })

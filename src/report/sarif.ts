@@ -41,7 +41,13 @@ export function reportSarif(findings: readonly Finding[], rules: readonly RuleTe
 
 function physical({ file, line, column, endLine, endColumn }: Place) {
   return {
-    artifactLocation: { uri: file.split('/').map(encodeURIComponent).join('/') },
+    artifactLocation: { uri: uriOf(file) },
     region: { startLine: line, startColumn: column, endLine, endColumn },
   }
+}
+
+/** A path as a URI relative to where the check was started; one on another Windows drive is absolute. */
+function uriOf(file: string): string {
+  const [drive, path] = /^[A-Za-z]:\//.test(file) ? [`file:///${file.slice(0, 3)}`, file.slice(3)] : ['', file]
+  return drive + path.toWellFormed().split('/').map(encodeURIComponent).join('/')
 }

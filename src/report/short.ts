@@ -1,8 +1,15 @@
 import type { Finding } from '../source/finding.ts'
+import type { Place } from '../source/place.ts'
+import { oneLine } from './visible.ts'
 
 /** The first line of a finding: what problem matchers of editors and CI read. */
 export function firstLine({ place, severity, message, rule }: Finding): string {
-  return `${place.file}:${place.line}:${place.column}: ${severity}: ${message} [${rule}]`
+  return `${where(place)}: ${severity}: ${oneLine(message)} [${rule}]`
+}
+
+/** A place as compilers write it: `file:line:column`. */
+export function where({ file, line, column }: Place): string {
+  return `${oneLine(file)}:${line}:${column}`
 }
 
 export function reportShort(findings: readonly Finding[]): string {

@@ -1,9 +1,9 @@
 import type { Finding } from '../source/finding.ts'
-import type { Place } from '../source/place.ts'
-import { frame } from './frame.ts'
-import { firstLine } from './short.ts'
+import { type Frame, framesOf } from './frame.ts'
+import { firstLine, where } from './short.ts'
+import { oneLine } from './visible.ts'
 
-/** How much was checked, for the last line of a report. */
+/** How much was checked, and what was found. Named in the plural: `pages`, `devices`. */
 export interface Summary {
   errors: number
   warnings: number
@@ -11,22 +11,19 @@ export interface Summary {
   [counted: string]: number
 }
 
-/** Findings as a person reads them: first line, the author's text with carets, second places, facts, advice. */
+/** Findings as a person reads them, and a last line that says how much was checked. */
 export function reportText(findings: readonly Finding[], texts: ReadonlyMap<string, string>, summary: Summary): string {
-  return `${findings.map((finding) => `${reportFinding(finding, texts)}\n\n`).join('')}${summaryLine(summary)}\n`
+  const frameOf = framesOf(texts)
+  return `${findings.map((finding) => `${reportFinding(finding, frameOf)}\n\n`).join('')}${summaryLine(summary)}\n`
 }
 
-export function reportFinding(finding: Finding, texts: ReadonlyMap<string, string>): string {
-  const framed = (place: Place) => frame(texts.get(place.file), place)
-  const own = framed(finding.place)
-  const parts = [own ? `${firstLine(finding)}\n\n${own}` : firstLine(finding)]
-  for (const { label, place } of finding.related ?? []) {
-    const second = framed(place)
-    parts.push(`  ${place.file}:${place.line}:${place.column}: ${label}${second ? `\n\n${second}` : ''}`)
-  }
-  const said = [...(finding.note ? [`  note: ${finding.note}`] : []), ...(finding.help ? [`  help: ${finding.help}`] : [])]
-  if (said.length > 0) parts.push(said.join('\n'))
-  return parts.join('\n\n')
+/** First line, the author's text with carets, second places with theirs, facts, advice. */
+export function reportFinding(finding: Finding, frameOf: Frame): string {
+  const parts = [firstLine(finding), frameOf(finding.place)]
+  for (const { label, place } of finding.related ?? []) parts.push(`  ${where(place)}: ${oneLine(label)}`, frameOf(place))
+  const { note, help } = finding
+  const said = [...(note ? [`  note: ${oneLine(note)}`] : []), ...(help ? [`  help: ${oneLine(help)}`] : [])]
+  return [...parts, said.join('\n')].filter(Boolean).join('\n\n')
 }
 
 function summaryLine({ errors, warnings, notes, ...counted }: Summary): string {

@@ -1,0 +1,84 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { Ajv } from 'ajv'
+import formatsPlugin from 'ajv-formats'
+import { expect, test } from 'vitest'
+import { rules } from '../../src/check/rules.ts'
+import { checkLoaded } from '../../src/check/run.ts'
+import { loadRules } from '../../src/load/load-rules.ts'
+import { reportSarif } from '../../src/report/sarif.ts'
+import type { Finding } from '../../src/source/finding.ts'
+import { readCases } from '../cases.ts'
+import { loadSound } from '../sound-machine.ts'
+
+const ajv = new Ajv({ strict: false, allErrors: true })
+formatsPlugin.default(ajv)
+const valid = ajv.compile(JSON.parse(readFileSync('tests/fixtures/sarif/sarif-schema-2.1.0.json', 'utf8')))
+const all = [...Object.values(loadRules), ...rules]
+
+/** The parts of a log that are read here. */
+interface Log {
+  runs: {
+    tool: { driver: { rules: { id: string }[] } }
+    columnKind: string
+    results: {
+      ruleId: string
+      ruleIndex: number
+      level: string
+      message: { text: string }
+      locations: { physicalLocation: { artifactLocation: { uri: string }; region: object } }[]
+      relatedLocations?: { message: { text: string } }[]
+    }[]
+  }[]
+}
+
+function sarif(findings: readonly Finding[]): Log['runs'][number] {
+  const log = JSON.parse(reportSarif(findings, all, '1.2.3')) as Log
+  expect(valid(log), JSON.stringify(valid.errors)).toBe(true)
+  const [run] = log.runs
+  if (!run) throw new Error('the log has no run')
+  return run
+}
+
+const place = { file: 'pages/a.mdx', line: 4, column: 5, endLine: 4, endColumn: 11 }
+const finding: Finding = { rule: 'unknown-tag', severity: 'error', message: 'no device has the tag `PS-103`', place }
+
+test('every case of every rule is valid SARIF', () => {
+  const folder = 'tests/fixtures/broken'
+  const findings = readdirSync(folder).flatMap((name) =>
+    readCases(readFileSync(`${folder}/${name}`, 'utf8')).flatMap(({ files }) => checkLoaded(loadSound(files), rules)),
+  )
+  expect(findings.length).toBeGreaterThan(50)
+  const { results, tool } = sarif(findings)
+  expect(results).toHaveLength(findings.length)
+  for (const { ruleId, ruleIndex } of results) expect(tool.driver.rules[ruleIndex]?.id).toBe(ruleId)
+})
+
+test('a log without findings has empty results', () => expect(sarif([]).results).toEqual([]))
+
+test('the schema refuses a wrong log', () => {
+  const log = JSON.parse(reportSarif([finding], all, '1.2.3').replace('"level": "error"', '"level": "fatal"'))
+  expect(valid(log)).toBe(false)
+})
+
+test('columns are counted as ours are', () => {
+  const { columnKind, results } = sarif([finding])
+  expect(columnKind).toBe('utf16CodeUnits')
+  expect(results[0]?.locations[0]?.physicalLocation.region).toEqual({ startLine: 4, startColumn: 5, endLine: 4, endColumn: 11 })
+})
+
+test('facts, advice and second places come along', () => {
+  const { results } = sarif([{ ...finding, note: 'a fact', help: 'do this', related: [{ label: 'first used here', place }] }])
+  expect(results[0]?.message.text).toBe('no device has the tag `PS-103`\nnote: a fact\nhelp: do this')
+  expect(results[0]?.relatedLocations?.[0]?.message.text).toBe('first used here')
+})
+
+test.each([
+  ['pages/Störung #1.mdx', 'pages/St%C3%B6rung%20%231.mdx'],
+  ['a:b/100%.mdx', 'a%3Ab/100%25.mdx'],
+  ['../other/machine.yaml', '../other/machine.yaml'],
+  ['D:/machines/a b/machine.yaml', 'file:///D:/machines/a%20b/machine.yaml'],
+  ['pages/\ud800.mdx', 'pages/%EF%BF%BD.mdx'],
+])('the file %s is the URI %s', (file, uri) => {
+  const { results } = sarif([{ ...finding, place: { ...place, file } }])
+  expect(results[0]?.locations[0]?.physicalLocation.artifactLocation.uri).toBe(uri)
+})

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest'
+import { explainRule } from '../../src/report/explain.ts'
+import { reportJson } from '../../src/report/json.ts'
+import { reportShort } from '../../src/report/short.ts'
+import { reportText } from '../../src/report/text.ts'
+import type { Finding } from '../../src/source/finding.ts'
+
+const texts = new Map([
+  ['list.csv', 'tag\nPS-101\nPS-101\n'],
+  ['a.mdx', 'See <Tag id="PS-103" />.\n'],
+])
+const duplicate: Finding = {
+  rule: 'duplicate-tag',
+  severity: 'error',
+  message: 'the tag `PS-101` is used twice',
+  place: { file: 'list.csv', line: 3, column: 1, endLine: 3, endColumn: 7 },
+  related: [{ label: 'first used here', place: { file: 'list.csv', line: 2, column: 1, endLine: 2, endColumn: 7 } }],
+  note: 'the addresses differ',
+  help: 'give one of them another tag',
+}
+const unread: Finding = {
+  rule: 'not-text',
+  severity: 'warning',
+  message: 'the file is not text',
+  place: { file: 'photo.mdx', line: 1, column: 1, endLine: 1, endColumn: 1 },
+}
+const counts = { errors: 1, warnings: 1, notes: 0, pages: 12, devices: 1 }
+
+describe('text', () => {
+  test('shows both places, the fact and the advice, and counts at the end', () => {
+    expect(reportText([duplicate, unread], texts, counts)).toBe(`list.csv:3:1: error: the tag \`PS-101\` is used twice [duplicate-tag]
+
+  3 | PS-101
+    | ^^^^^^
+
+  list.csv:2:1: first used here
+
+  2 | PS-101
+    | ^^^^^^
+
+  note: the addresses differ
+  help: give one of them another tag
+
+photo.mdx:1:1: warning: the file is not text [not-text]
+
+12 pages, 1 device: 1 error, 1 warning
+`)
+  })
+
+  test.each([
+    [{ errors: 0, warnings: 0, notes: 0 }, '0 errors, 0 warnings\n'],
+    [{ errors: 2, warnings: 0, notes: 1, pages: 1, parts: 0 }, '1 page, 0 parts: 2 errors, 0 warnings, 1 note\n'],
+  ])('the last line of %o', (summary, expected) => expect(reportText([], texts, summary)).toBe(expected))
+
+  test('no text of an author moves the cursor, breaks a line or fills the screen', () => {
+    const hostile = '\u001b[2J\u009b31m\n\r\u202e\u0000'
+    const place = { file: `a${hostile}.mdx`, line: 1, column: 1, endLine: 1, endColumn: 2 }
+    const finding: Finding = {
+      ...duplicate,
+      message: `no tag \`${hostile}${'x'.repeat(5000)}\``,
+      place,
+      related: [{ label: hostile, place }],
+      note: hostile,
+      help: hostile,
+    }
+    const report = reportText([finding], new Map([[place.file, hostile]]), counts)
+    expect(report.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u)
+    const [first = ''] = report.split('\n')
+    expect(first.length).toBeLessThan(500)
+    expect(first).toMatch(/ \[duplicate-tag\]$/)
+    expect(reportShort([finding]).split('\n')).toEqual([first, ''])
+  })
+})
+
+test('short holds the first lines only', () => {
+  expect(reportShort([duplicate, unread])).toBe(
+    'list.csv:3:1: error: the tag `PS-101` is used twice [duplicate-tag]\nphoto.mdx:1:1: warning: the file is not text [not-text]\n',
+  )
+  expect(reportShort([])).toBe('')
+})
+
+test('json has every field, in one order', () => {
+  const report = reportJson([duplicate, unread], 'tiny', counts)
+  expect(report.endsWith('}\n')).toBe(true)
+  expect(JSON.parse(report)).toEqual({
+    machine: 'tiny',
+    summary: counts,
+    findings: [
+      {
+        rule: 'duplicate-tag',
+        severity: 'error',
+        file: 'list.csv',
+        line: 3,
+        column: 1,
+        endLine: 3,
+        endColumn: 7,
+        message: 'the tag `PS-101` is used twice',
+        related: [{ label: 'first used here', file: 'list.csv', line: 2, column: 1, endLine: 2, endColumn: 7 }],
+        note: 'the addresses differ',
+        help: 'give one of them another tag',
+      },
+      {
+        rule: 'not-text',
+        severity: 'warning',
+        file: 'photo.mdx',
+        line: 1,
+        column: 1,
+        endLine: 1,
+        endColumn: 1,
+        message: 'the file is not text',
+        related: [],
+        note: null,
+        help: null,
+      },
+    ],
+  })
+  const keys = [...report.matchAll(/^ {6}"(\w+)"/gm)].map(([, key]) => key)
+  expect(keys.slice(0, 11)).toEqual(['rule', 'severity', 'file', 'line', 'column', 'endLine', 'endColumn', 'message', 'related', 'note', 'help'])
+})
+
+test('json names no machine where the folder is none', () => {
+  expect(JSON.parse(reportJson([], undefined, counts))).toEqual({ machine: null, summary: counts, findings: [] })
+})
+
+test('a rule is explained by its own texts', () => {
+  const rule = { id: 'some-rule', severity: 'warning', summary: 'What.', why: 'Why.', source: 'house rule' } as const
+  expect(explainRule(rule)).toBe('some-rule (warning)\n\n  What.\n\nWhy it matters\n  Why.\n\nWhere it comes from\n  house rule\n')
+})
