@@ -97,9 +97,14 @@ export function findNames(names: readonly Name[], typed: readonly string[], kind
   }
   if (best.size === 0) return { found: nearNames(names, stretches), near: true }
   const found = [...best].sort(([a, { score: scoreA }], [b, { score: scoreB }]) => scoreB - scoreA || shorterFirst(a, b)).map(([, match]) => match)
-  // A definite answer hides names that only contain the text somewhere.
-  const floor = found[0]?.sure ? tier.beginningOfEnd : 0
-  return { found: found.filter((match) => match.tier >= floor), near: false }
+  const [first] = found
+  return { found: first?.sure ? found.filter((match) => standsBeside(match, first)) : found, near: false }
+}
+
+/** A definite answer hides names that only contain the text somewhere, or that a part of its own words names: `104` of `PRS 104`. */
+function standsBeside(match: Match, definite: Match): boolean {
+  const isPart = match.from >= definite.from && match.to <= definite.to && match.to - match.from < definite.to - definite.from
+  return match.tier >= tier.beginningOfEnd && !isPart
 }
 
 interface Stretch {

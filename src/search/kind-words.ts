@@ -22,7 +22,7 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
 /** The kind that a typed word asks for. */
 export function kindAskedBy(word: string, language: string): SearchKind | undefined {
   const folded = fold(word)
-  const ofLanguage = words[language] ?? {}
+  const ofLanguage = words[language.split('-')[0] ?? ''] ?? {}
   for (const kind of Object.keys(ofLanguage) as SearchKind[]) if (ofLanguage[kind]?.includes(folded)) return kind
   return undefined
 }

@@ -1,4 +1,5 @@
 import type { SearchKind, Terms } from './entry.ts'
+import { isFiller } from './filler-words.ts'
 import { findNames, type Matches, type Name, nameOf, squash } from './ident.ts'
 import { kindAskedBy } from './kind-words.ts'
 import type { SearchNote } from './result.ts'
@@ -51,7 +52,7 @@ export function planQuery(index: TermsIndex, query: string): Plan {
   const inUse = words.flatMap((word, position) => {
     const synonym = synonyms.find(({ from, to }) => position >= from && position < to)
     if (!synonym) return [word]
-    return position === synonym.from ? [{ text: synonym.used, kind: word.kind }] : []
+    return position === synonym.from ? [{ text: synonym.used, kind: word.kind, isName: false }] : []
   })
 
   const wordings = synonyms.length > 0 ? [inUse] : []
@@ -60,8 +61,8 @@ export function planQuery(index: TermsIndex, query: string): Plan {
     const weight = position === 0 ? 1 : lesser
     const withoutKinds = wording.filter(({ kind }) => kind === undefined)
     return [
-      { text: searchable(wording), weight },
-      { text: searchable(withoutKinds), weight: weight * lesser },
+      { text: searchable(wording, index.language), weight },
+      { text: searchable(withoutKinds, index.language), weight: weight * lesser },
     ]
   })
   const asked = new Set(kinds.filter((kind) => kind !== undefined))
@@ -70,16 +71,19 @@ export function planQuery(index: TermsIndex, query: string): Plan {
 
 interface TypedWord {
   text: string
+  /** It is a name of the exact index, or the beginning of one. */
+  isName: boolean
   /** The kind of thing that the word asks for. */
   kind: SearchKind | undefined
 }
 
 /** A definite name is written in full, so that pages which mention it are found: `alarm 217` becomes `alarm a0217`. */
 function nameInFull(typed: readonly string[], kinds: readonly (SearchKind | undefined)[], { found }: Matches): TypedWord[] {
-  const words = typed.map((text, index) => ({ text, kind: kinds[index] }))
   const [best, second] = found
+  const isName = (index: number) => best !== undefined && index >= best.from && index < best.to
+  const words = typed.map((text, index) => ({ text, kind: kinds[index], isName: isName(index) }))
   if (!best?.sure || second?.tier === best.tier) return words
-  return [...words.slice(0, best.from), { text: squash(best.entry.id).toLowerCase(), kind: undefined }, ...words.slice(best.to)]
+  return [...words.slice(0, best.from), { text: squash(best.entry.id).toLowerCase(), kind: undefined, isName: true }, ...words.slice(best.to)]
 }
 
 /** Left alone, a word that no page has would be answered with pages that begin like it. */
@@ -91,18 +95,25 @@ function correctWords(index: TermsIndex, typed: readonly TypedWord[]): { words: 
     vocabulary.knows,
   )
   const words = typed.flatMap((word, position): TypedWord[] => {
-    if (isOnPages(index, word.text) || found.some(({ from, to }) => position >= from && position < to)) return [word]
+    if (
+      word.isName ||
+      isFiller(word.text, index.language) ||
+      isOnPages(index, word.text) ||
+      found.some(({ from, to }) => position >= from && position < to)
+    )
+      return [word]
     // What says only the kind has done its work, whether or not the pages have the word.
     if (word.kind !== undefined) return []
     const folded = fold(word.text)
     const used = vocabulary.correct(folded)
+    const typed = word.text.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '')
     if (used === undefined || used === folded) {
-      notes.push({ kind: 'unknown', typed: word.text })
+      notes.push({ kind: 'unknown', typed })
       return []
     }
     // Another ending of the word, such as a plural, is no slip.
-    if (!(folded.startsWith(used) && folded.length - used.length <= 2)) notes.push({ kind: 'spelling', typed: word.text, used })
-    return [{ text: used, kind: kindAskedBy(used, index.language) }]
+    if (!(folded.startsWith(used) && folded.length - used.length <= 2)) notes.push({ kind: 'spelling', typed, used })
+    return [{ text: used, kind: kindAskedBy(used, index.language), isName: false }]
   })
   return { words, notes }
 }
@@ -114,12 +125,10 @@ function isOnPages({ vocabulary }: TermsIndex, word: string): boolean {
 }
 
 /** Pagefind keeps `=` and `+` in what is searched and drops them from what is indexed. */
-function searchable(words: readonly TypedWord[]): string {
-  return words
-    .flatMap(({ text }) => text.split(/\s+/))
-    .map((word) => word.replace(/[^\p{L}\p{M}\p{N}_]+/gu, ''))
-    .filter((word) => word !== '')
-    .join(' ')
+function searchable(words: readonly TypedWord[], language: string): string {
+  const all = words.flatMap(({ text }) => text.split(/\s+/)).map((word) => word.replace(/[^\p{L}\p{M}\p{N}_]+/gu, ''))
+  const telling = all.filter((word) => !isFiller(word, language))
+  return (telling.some((word) => word !== '') ? telling : all).filter((word) => word !== '').join(' ')
 }
 
 function firstOfEach(searches: readonly TextSearch[]): TextSearch[] {

@@ -7,7 +7,7 @@ import { type StartedEngine, startEngine } from './start-engine.ts'
 
 // Runs in the search page, as a classic script.
 
-declare const window: Window & { FettleSearch: FettleSearch; __fettleVersion: string }
+declare const window: Window & { __fettleVersion: string }
 
 window.FettleSearch = createSearch()
 
@@ -62,7 +62,7 @@ function createSearch(): FettleSearch {
     const shown = names.found.slice(0, limit)
     const named = new Map(names.found.map(({ entry }) => [entry.path, entry]))
     const pages = ranked.filter(({ path }) => !named.has(path))
-    const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total)) - (ranked.length - pages.length)
+    const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total))
     return {
       exact: shown.map(({ entry: { kind, id, title, place, path }, sure }): ExactHit => {
         const passage = ranked.find((page) => page.path === path)?.passage
@@ -71,7 +71,8 @@ function createSearch(): FettleSearch {
       near: names.near && names.found.length > 0,
       pages: pages.slice(0, limit).map((page) => pageHit(page, addressOf)),
       notes,
-      total: names.found.length + Math.max(textTotal, pages.length),
+      // Some of the pages found by their text are pages of names, and not all have been looked at.
+      total: Math.max(textTotal, names.found.length + pages.length),
       ...(error === undefined ? {} : { engineError: error }),
     }
   }

@@ -1,0 +1,95 @@
+import { load, save } from '../store.ts'
+import { makeBoard } from './key-board.ts'
+import { keyRows } from './key-rows.ts'
+import type { SearchLabels } from './labels.ts'
+
+/** Remembers on this panel that the keys were opened by their button: some panels pass a touch off as a mouse. */
+const wanted = 'fettle.keys'
+/** Below this a screen is a phone's, which brings its own keys. In CSS px, the shorter side. */
+const phoneSide = 480
+
+/**
+ * Keys on the screen for a panel that has none: they open when the field is touched, or by a button beside it. A real
+ * keyboard goes on working.
+ */
+export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels: SearchLabels): void {
+  const toggle = document.createElement('button')
+  toggle.type = 'button'
+  toggle.className = 'keys-toggle'
+  toggle.textContent = labels.keys
+  toggle.setAttribute('aria-expanded', 'false')
+  form.append(toggle)
+
+  const board = makeBoard(keyRows(document.documentElement.lang), labels, {
+    type: (text) => typeInto(input, text),
+    erase: () => eraseFrom(input),
+    clear: () => replaceText(input, '', 0, input.value.length),
+    find: () => form.requestSubmit(),
+    close: () => close(),
+  })
+  board.hidden = true
+  form.after(board)
+
+  const keepInView = () => makeRoom(form, board)
+  const open = () => {
+    if (!board.hidden) return
+    // Told before the field has the focus, so that the panel does not bring its own keys over ours.
+    input.inputMode = 'none'
+    board.hidden = false
+    toggle.setAttribute('aria-expanded', 'true')
+    document.documentElement.classList.add('with-keys')
+    keepInView()
+    addEventListener('resize', keepInView)
+  }
+  const close = () => {
+    if (board.hidden) return
+    input.removeAttribute('inputmode')
+    board.hidden = true
+    toggle.setAttribute('aria-expanded', 'false')
+    document.documentElement.classList.remove('with-keys')
+    removeEventListener('resize', keepInView)
+    save(wanted, undefined)
+  }
+
+  toggle.addEventListener('click', () => {
+    if (!board.hidden) {
+      close()
+      return
+    }
+    open()
+    save(wanted, 'yes')
+    input.focus({ preventScroll: true })
+  })
+  input.addEventListener('pointerdown', ({ pointerType }) => {
+    const isPhone = Math.min(screen.width, screen.height) < phoneSide
+    if ((pointerType === 'touch' && !isPhone) || load(wanted) !== undefined) open()
+  })
+  input.addEventListener('keydown', ({ key }) => {
+    if (key === 'Escape' && input.value === '') close()
+  })
+}
+
+/** The page ends above the keys and is scrolled so that the field stands above them too, with room for results. */
+function makeRoom(form: HTMLElement, board: HTMLElement): void {
+  document.documentElement.style.setProperty('--keys-height', `${board.offsetHeight}px`)
+  const roomy = 320
+  const free = innerHeight - board.offsetHeight
+  const { top, bottom } = form.getBoundingClientRect()
+  if (top < 0 || free - bottom < Math.min(roomy, free / 2)) scrollBy(0, top - 8)
+}
+
+function typeInto(input: HTMLInputElement, text: string): void {
+  const end = input.value.length
+  replaceText(input, text, input.selectionStart ?? end, input.selectionEnd ?? end)
+}
+
+function eraseFrom(input: HTMLInputElement): void {
+  const end = input.selectionEnd ?? input.value.length
+  const start = input.selectionStart ?? end
+  replaceText(input, '', start === end ? Math.max(0, start - 1) : start, end)
+}
+
+function replaceText(input: HTMLInputElement, text: string, from: number, to: number): void {
+  input.setRangeText(text, from, to, 'end')
+  input.dispatchEvent(new Event('input', { bubbles: true }))
+}

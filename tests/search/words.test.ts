@@ -1,0 +1,76 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { synonymsOf } from '../../src/search/synonyms.ts'
+import { editDistance, fold, vocabularyOf, wordsOf } from '../../src/search/words.ts'
+
+test('words are compared without case, accents and signs', () => {
+  expect(fold('Válvula')).toBe('valvula')
+  expect(fold('Pre-Wash')).toBe('prewash')
+  expect(wordsOf('Rinse the pre-wash tank (60 °C), niño.')).toEqual(['rinse', 'the', 'pre', 'wash', 'tank', '60', 'c', 'nino'])
+})
+
+test.each([
+  ['lift', 'lift', 0],
+  ['lift', 'left', 1],
+  ['lfit', 'lift', 1],
+  ['presure', 'pressure', 1],
+  ['temprature', 'temperature', 1],
+  ['valv', 'valves', 2],
+  ['lift', 'conveyor', 3],
+])('%s and %s are %i edits apart, more than two count as three', (from, to, edits) => {
+  expect(editDistance(from, to, 2)).toBe(edits)
+})
+
+test('the distance is the same from both sides and never more than the longer word', () => {
+  const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 8 })
+  fc.assert(
+    fc.property(word, word, (a, b) => {
+      const edits = editDistance(a, b, 20)
+      expect(edits).toBe(editDistance(b, a, 20))
+      expect(edits).toBeLessThanOrEqual(Math.max(a.length, b.length))
+      expect(edits === 0).toBe(a === b)
+    }),
+  )
+})
+
+test('a slip is corrected to the word that most pages have', () => {
+  const { knows, correct } = vocabularyOf(['conveyor', 'drain', 'drainage', 'drawn', 'strainer', 'zeolite'], '5302 40'.replace(' ', ''), ['photoeye'])
+  expect(knows('conv')).toBe(true)
+  expect(knows('convx')).toBe(false)
+  expect(correct('convejor')).toBe('conveyor')
+  expect(correct('stainer')).toBe('strainer')
+  expect(correct('drayn')).toBe('drain')
+  expect(correct('phtoeye')).toBe('photoeye')
+  // A word of one page: one edit is enough to be sure, two are not.
+  expect(correct('zeolit')).toBe('zeolite')
+  expect(correct('zelit')).toBeUndefined()
+  // Too short to tell.
+  expect(correct('drn')).toBeUndefined()
+})
+
+const synonyms = synonymsOf([
+  ['photoelectric sensor', 'photo eye', 'light barrier'],
+  ['emergency stop', 'e-stop', 'mushroom button'],
+  ['lockout', 'LOTO', 'lockout'],
+])
+const none = () => false
+const used = (query: string, isKnown = none) => synonyms.find(query.split(' '), isKnown).map(({ typed, used }) => `${typed}: ${used}`)
+
+test.each([
+  ['photoeye', ['photoeye: photoelectric sensor']],
+  ['photo eye', ['photo eye: photoelectric sensor']],
+  ['check photo-eyes now', ['photo-eyes: photoelectric sensor']],
+  ['estop', ['estop: emergency stop']],
+  ['E-Stop', ['E-Stop: emergency stop']],
+  ['loto mushroom button', ['loto: lockout', 'mushroom button: emergency stop']],
+  ['lockout', []],
+  ['eye', []],
+])('`%s` has the wordings %j', (query, expected) => {
+  expect(used(query)).toEqual(expected)
+})
+
+test('a wording that is still being typed counts, unless pages have such a word', () => {
+  expect(used('mushr')).toEqual(['mushr: emergency stop'])
+  expect(used('mushr', () => true)).toEqual([])
+  expect(used('mushr blue')).toEqual([])
+})
