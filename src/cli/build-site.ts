@@ -1,7 +1,7 @@
-import { mkdirSync, rmSync } from 'node:fs'
+import { mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { checkValue, writeManifest } from '../bundle/manifest.ts'
-import { publish } from '../bundle/publish.ts'
+import { publish, recover } from '../bundle/publish.ts'
 import { zipFolder } from '../bundle/zip.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
@@ -35,11 +35,12 @@ export async function buildSite({
   zip,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
-  const staged = join(dirname(outDir), `.${basename(outDir)}.new`)
+  // A swap that was ended half-way is finished first, whatever becomes of this build.
+  const recovered = recover(outDir)
+  if ('refused' in recovered) return recovered
+  const staged = stageBeside(outDir)
   // Astro writes its server bundle here and finds its packages from here.
   const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
-  rmSync(staged, { recursive: true, force: true })
-  mkdirSync(staged, { recursive: true })
   try {
     const graph = graphOf(machine)
     const pages = planSite(machine, graph)
@@ -72,16 +73,45 @@ export async function buildSite({
       checkValue: value,
       tool: `fettle ${version}`,
     })
-    const published = publish(staged, outDir)
-    if ('refused' in published) return published
+    // The zip is made before the swap, so that folder and zip change together.
+    const stagedZip = `${staged}.zip`
     if (zip) {
       progress.step('zip')
-      zipFolder(outDir, `${outDir}.zip`, basename(outDir))
+      zipFolder(staged, stagedZip, basename(outDir))
     }
+    const published = publish(staged, outDir)
+    if ('refused' in published) return published
+    if (zip) renameSync(stagedZip, `${outDir}.zip`)
     return { pages: pages.length, checkValue: value }
   } finally {
     rmSync(work, { recursive: true, force: true })
     rmSync(staged, { recursive: true, force: true })
+    rmSync(`${staged}.zip`, { force: true })
+  }
+}
+
+/** An empty hidden folder beside the target, of this process alone; what ended builds left there is taken away. */
+function stageBeside(outDir: string): string {
+  const parent = dirname(outDir)
+  const prefix = `.${basename(outDir)}.new-`
+  mkdirSync(parent, { recursive: true })
+  for (const name of readdirSync(parent)) {
+    const pid = Number(/^(\d+)(\.zip)?$/.exec(name.startsWith(prefix) ? name.slice(prefix.length) : '')?.[1])
+    if (pid && !isRunning(pid)) rmSync(join(parent, name), { recursive: true, force: true })
+  }
+  const staged = join(parent, `${prefix}${process.pid}`)
+  rmSync(staged, { recursive: true, force: true })
+  mkdirSync(staged)
+  return staged
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch (error) {
+    // Not allowed to signal it: it runs, as somebody else.
+    return error instanceof Error && 'code' in error && error.code === 'EPERM'
   }
 }
 

@@ -135,6 +135,7 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
         place,
         help: written.type === 'mdxJsxAttribute' ? `write \`${written.name}="…"\`` : 'write each attribute with its name',
       })
+      if (written.type === 'mdxJsxAttribute') placed.set(written.name, { value: '', place })
       continue
     }
     const attribute = element.attributes[written.name]

@@ -25,7 +25,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
-  const loaded = (machines: Loaded['machines']): Loaded => ({ machines, findings: findings.sort(compareFindings), texts })
+  const loaded = (machines: Loaded['machines']): Loaded => ({ machines, findings: distinct(findings.sort(compareFindings)), texts })
   const top: Place = { file: `${machine.label}machine.yaml`, line: 1, column: 1, endLine: 1, endColumn: 1 }
   let paths: readonly string[]
   try {
@@ -33,7 +33,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
   } catch (error) {
     sink(loadRules.unreadableFile, {
       message: 'the machine folder cannot be read',
-      place: { ...top, file: machine.label || '.' },
+      place: { ...top, file: machine.label.replace(/\/$/, '') || '.' },
       note: reason(error),
     })
     return loaded([])
@@ -143,6 +143,14 @@ const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Loca
 function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {
   const fits = new Map(devices.rows.map((device) => [device.tag.value, device.fits]))
   return { ...signals, rows: signals.rows.map((row) => (row.fits.length > 0 ? row : { ...row, fits: fits.get(row.tag.value) ?? [] })) }
+}
+
+/** A file that cannot be read is met twice, when it is read and when it is hashed. */
+function distinct(sorted: readonly Finding[]): Finding[] {
+  return sorted.filter((finding, index) => {
+    const before = sorted[index - 1]
+    return !before || compareFindings(before, finding) !== 0
+  })
 }
 
 type Read = (folder: Folder, path: string) => ReturnType<typeof readText>

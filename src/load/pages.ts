@@ -2,6 +2,7 @@ import type { AnyPage, PageText, Reference } from '../model/machine.ts'
 import { pageReferences } from '../model/page-references.ts'
 import { type Collection, collections, pageSchemas, translationSchema } from '../model/schema/pages.ts'
 import type { Place } from '../source/place.ts'
+import { alignAnchors } from './align-anchors.ts'
 import { type BodyReference, readBody } from './body.ts'
 import { readText } from './decode.ts'
 import type { Folder } from './folder.ts'
@@ -139,7 +140,7 @@ function loadPage(
     const own = loadText(other, other.language, texts, sink)
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
     if (!own || !words) continue
-    translations.set(other.language, { ...own.text, frontmatter: words })
+    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words })
     translated.push([other.language, own.references])
   }
   if (!frontmatter) return undefined

@@ -75,7 +75,10 @@ export function graphOf(machine: Machine): Graph {
     lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
     lockoutsOf: ({ tag, area }) =>
       lockouts
-        .filter(({ id, frontmatter }) => (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id))
+        .filter(
+          ({ id, frontmatter }) =>
+            (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id),
+        )
         .sort((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],

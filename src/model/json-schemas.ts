@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { compare } from '../source/place.ts'
 import { energyFile } from './schema/energy-file.ts'
 import { glossaryFile } from './schema/glossary-file.ts'
 import { machineFile } from './schema/machine-file.ts'
@@ -15,5 +16,5 @@ export function jsonSchemas(): [name: string, text: string][] {
     ['page-translation', translationSchema],
     ['training', trainingFile],
   ]
-  return schemas.map(([name, schema]) => [`${name}.json`, `${JSON.stringify(z.toJSONSchema(schema), null, 2)}\n`])
+  return schemas.sort(([a], [b]) => compare(a, b)).map(([name, schema]) => [`${name}.json`, `${JSON.stringify(z.toJSONSchema(schema), null, 2)}\n`])
 }

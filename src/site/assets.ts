@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto'
-import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { dirname, join } from 'node:path'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine } from '../model/machine.ts'
 import { sheetFile } from './parts/plan.ts'
+import { writePictures } from './pictures.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 
@@ -33,7 +34,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<st
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   writeSheets(machine, siteDir)
-  writeImages(machine, siteDir)
+  await writePictures(machine, siteDir)
   const hash = createHash('sha256')
   for (const name of ['site.css', ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return hash.digest('hex').slice(0, 10)
@@ -43,16 +44,4 @@ function writeSheets({ drawings }: Machine, siteDir: string): void {
   mkdirSync(join(siteDir, 'sheets'), { recursive: true })
   for (const { number, sheetList } of drawings)
     for (const sheet of sheetList) if (sheet.svg) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg)
-}
-
-/** Pictures that pages show, and no others. */
-function writeImages({ images, references }: Machine, siteDir: string): void {
-  for (const { kind, id } of references) {
-    const file = kind === 'image' ? images.get(id) : undefined
-    if (file === undefined) continue
-    const to = join(siteDir, 'images', id)
-    if (existsSync(to)) continue
-    mkdirSync(dirname(to), { recursive: true })
-    copyFileSync(file, to)
-  }
 }

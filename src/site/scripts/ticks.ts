@@ -24,12 +24,16 @@ function startBoard(board: HTMLElement): void {
   const points = [...new Set(boxes.map((box) => box.dataset.point))]
   // A point that cuts off several sources stands under each of them and is ticked once.
   board.addEventListener('change', ({ target }) => {
-    if (target instanceof HTMLInputElement && target.dataset.point) for (const box of boxes) if (box.dataset.point === target.dataset.point) box.checked = target.checked
+    if (target instanceof HTMLInputElement && target.dataset.point)
+      for (const box of boxes) if (box.dataset.point === target.dataset.point) box.checked = target.checked
   })
   const show = () => {
     const open = points.filter((point) => boxes.some((box) => box.dataset.point === point && !box.checked)).length
     for (const box of boxes) box.closest('.point')?.classList.toggle('shut', box.checked)
-    if (count) count.textContent = ((open === 0 ? board.dataset.all : board.dataset.still) ?? '').replace('{open}', String(open)).replace('{all}', String(points.length))
+    if (count)
+      count.textContent = ((open === 0 ? board.dataset.all : board.dataset.still) ?? '')
+        .replace('{open}', String(open))
+        .replace('{all}', String(points.length))
   }
   const forget = remember(board, boxes, 'board', show)
   for (const button of board.querySelectorAll<HTMLButtonElement>('[data-clear]')) {
@@ -41,7 +45,12 @@ function startBoard(board: HTMLElement): void {
 const boxesOf = (owner: Element, selector: string) => [...owner.querySelectorAll<HTMLInputElement>(selector)]
 
 /** Restores the ticks, saves each change, and returns what clears them. */
-function remember(owner: HTMLElement, boxes: readonly HTMLInputElement[], name: string, show: (boxes: readonly HTMLInputElement[]) => void): () => void {
+function remember(
+  owner: HTMLElement,
+  boxes: readonly HTMLInputElement[],
+  name: string,
+  show: (boxes: readonly HTMLInputElement[]) => void,
+): () => void {
   const key = pageKey(name)
   const kept = load(key) ?? ''
   for (const [index, box] of boxes.entries()) box.checked = kept[index] === '1'

@@ -1,0 +1,30 @@
+import type { RootContent } from 'mdast'
+import type {} from 'mdast-util-mdx'
+import type { PageText } from '../model/machine.ts'
+
+/**
+ * Gives a translation the anchors of its source as well, so that a link from a page that is not translated leads
+ * to the same place. With as many headings as the source has, each anchor stands at its own heading; otherwise
+ * at the head of the page.
+ */
+export function alignAnchors<T extends PageText>(translation: T, source: PageText): T {
+  const missing = [...source.anchors].filter((anchor) => !translation.anchors.has(anchor))
+  if (missing.length === 0) return translation
+  const paired = translation.headings.length === source.headings.length
+  const at = new Map<number, string[]>()
+  for (const anchor of missing) {
+    const index = paired ? source.headings.findIndex((heading) => heading.anchor === anchor) : -1
+    at.set(index, [...(at.get(index) ?? []), anchor])
+  }
+  let heading = 0
+  const children: RootContent[] = (at.get(-1) ?? []).map(anchorElement)
+  for (const node of translation.body.children) {
+    if (node.type === 'heading') children.push(...(at.get(heading++) ?? []).map(anchorElement))
+    children.push(node)
+  }
+  return { ...translation, body: { ...translation.body, children }, anchors: new Set([...translation.anchors, ...source.anchors]) }
+}
+
+function anchorElement(id: string): RootContent {
+  return { type: 'mdxJsxFlowElement', name: 'Anchor', attributes: [{ type: 'mdxJsxAttribute', name: 'id', value: id }], children: [] }
+}

@@ -1,0 +1,288 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type BuiltExample, buildExample } from './build-example.ts'
+import { launchChromium, type OpenedPage, openPage } from './chromium.ts'
+import { type Served, serveFolder } from './serve.ts'
+
+/** One page of every kind. */
+const kinds: Record<string, string> = {
+  start: 'index.html',
+  search: 'search.html',
+  devices: 'devices.html',
+  device: 'tags/PRS204.html',
+  area: 'areas/lift.html',
+  alarms: 'alarms.html',
+  alarm: 'alarms/A0201.html',
+  parts: 'parts.html',
+  part: 'parts/4440-0021.html',
+  drawings: 'drawings.html',
+  drawing: 'drawings/E-104/2.html',
+  lessons: 'lessons.html',
+  lesson: 'lessons/machine-tour.html',
+  'lesson of a technology': 'lessons/check-inductive.html',
+  'lesson for a device': 'lessons/check-inductive/PRS204.html',
+  lockouts: 'lockout.html',
+  lockout: 'lockout/lo-1.html',
+  procedures: 'procedures.html',
+  procedure: 'procedures/set-up-crate-format.html',
+  component: 'components/destacking-lift.html',
+  'parts list': 'parts/pusher.html',
+  manual: 'manual.html',
+  chapter: 'front/safety.html',
+  glossary: 'glossary.html',
+  about: 'about.html',
+}
+
+const panel = { width: 1024, height: 768, touch: true }
+
+let browser: Browser
+let built: BuiltExample
+let served: Served
+beforeAll(async () => {
+  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
+  served = await serveFolder(built.dir, { prefix: '/manuals/rcw/' })
+}, 180_000)
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+  built?.remove()
+})
+
+function fromDisk(address: string): string {
+  const [path = '', anchor] = address.split('#')
+  return pathToFileURL(join(built.dir, path)).href + (anchor ? `#${anchor}` : '')
+}
+
+const overHttp = (path: string) => served.url + path
+
+async function onPage(options: Parameters<typeof openPage>[1], act: (page: Page, opened: OpenedPage) => Promise<void>): Promise<void> {
+  const opened = await openPage(browser, options)
+  try {
+    await act(opened.page, opened)
+    expect(opened.faults()).toEqual([])
+  } finally {
+    await opened.close()
+  }
+}
+
+describe.each([
+  ['from disk', fromDisk],
+  ['over http from a sub-folder', overHttp],
+])('%s, with the network off', (_, address) => {
+  test('every kind of page opens with an empty console', async () => {
+    await onPage(panel, async (page) => {
+      for (const [kind, path] of Object.entries(kinds)) {
+        await page.goto(address(path))
+        expect(await page.locator('h1').count(), kind).toBe(1)
+        expect(await page.locator('.nameplate .plate').count(), kind).toBe(1)
+      }
+    })
+  })
+
+  test('touches lead from a stop to its cause, and back to the start', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('index.html'))
+      await page.getByRole('link', { name: 'It stopped' }).first().tap()
+      await page.getByRole('link', { name: /A0201/ }).tap()
+      await page
+        .locator('.beside')
+        .getByRole('link', { name: /PRS204/ })
+        .first()
+        .tap()
+      await expect.poll(() => page.url()).toMatch(/tags\/PRS204\.html$/)
+      await page.getByRole('link', { name: /Find it on the drawing/ }).tap()
+      await expect.poll(() => page.url()).toMatch(/drawings\/E-104\/2\.html#at-PRS204$/)
+      expect(await page.locator('#at-PRS204 rect').evaluate((mark) => getComputedStyle(mark).stroke)).not.toBe('none')
+      await page.locator('.plate').tap()
+      await expect.poll(() => page.url()).toMatch(/index\.html$/)
+    })
+  })
+
+  test.each([
+    ['PRS204', 'PRS204'],
+    ['prs204', 'PRS204'],
+    ['PRS 204', 'PRS204'],
+    ['PRS-2', 'PRS204'],
+    ['44100112', '4410-0112'],
+    ['4410 0112', '4410-0112'],
+    ['A0201', 'A0201'],
+    ['A201', 'A0201'],
+    ['alarm 201', 'A0201'],
+    ['E104', 'E-104'],
+    ['LO2', 'LO-2'],
+  ])('search for %s finds %s first', async (query, id) => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('search.html'))
+      await page.locator('input[name=q]').fill(query)
+      const first = page.locator('[data-search-results] a').first()
+      await first.waitFor()
+      expect(await first.textContent()).toContain(id)
+    })
+  })
+
+  test('a number that several things have finds each of them', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('search.html'))
+      await page.locator('input[name=q]').fill('201')
+      await page.locator('[data-search-results] a').first().waitFor()
+      const found = await page.locator('[data-search-results] a').allTextContents()
+      for (const id of ['A0201', 'P-201', 'MTR201']) expect(found.some((text) => text.startsWith(id)), id).toBe(true)
+    })
+  })
+
+  test.each([
+    ['raised load', /lift|load/i],
+    ['proxmity', /proximity/i],
+    ['photoeye', /photoelectric/i],
+  ])('search for the words "%s" finds a passage', async (query, passage) => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('search.html'))
+      await page.locator('input[name=q]').fill(query)
+      await page.locator('[data-search-results] a').first().waitFor()
+      expect(await page.locator('[data-search-results]').textContent()).toMatch(passage)
+    })
+  })
+
+  test('a search on the start page goes on to the results, and a result opens', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('index.html'))
+      await page.locator('input[name=q]').fill('MTR411')
+      await page.locator('.search-form button[type=submit]').tap()
+      const first = page.locator('[data-search-results] a').first()
+      await first.waitFor()
+      await first.tap()
+      await expect.poll(() => page.url()).toMatch(/tags\/MTR411\.html$/)
+    })
+  })
+
+  test('each language searches its own pages', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('es/search.html'))
+      await page.locator('input[name=q]').fill('candado')
+      const first = page.locator('[data-search-results] a').first()
+      await first.waitFor()
+      expect(await first.getAttribute('href')).toContain('/es/')
+    })
+  })
+
+  test('locked points and done steps stay after a reload, until they are cleared', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('lockout/lo-2.html'))
+      const count = page.locator('[data-board-count]')
+      expect(await count.textContent()).toBe('3 of 3 points still open')
+      await page.locator('.point-tick').first().tap()
+      await page.locator('.route-tick').first().tap()
+      await page.reload()
+      expect(await count.textContent()).toBe('2 of 3 points still open')
+      expect(await page.locator('[data-tick]').first().isChecked()).toBe(true)
+      await page.getByRole('button', { name: 'Clear ticks' }).tap()
+      expect(await count.textContent()).toBe('3 of 3 points still open')
+      await page.reload()
+      expect(await page.locator('[data-point]').first().isChecked()).toBe(false)
+    })
+  })
+
+  test('the language switch keeps the page and the place on it', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('drawings/E-104/2.html#at-PRS204'))
+      await page.getByRole('link', { name: /Español/ }).tap()
+      await expect.poll(() => page.url()).toMatch(/es\/drawings\/E-104\/2\.html#at-PRS204$/)
+      expect(await page.locator('html').getAttribute('lang')).toBe('es')
+    })
+  })
+
+  test('a sheet opens on the whole screen, and is enlarged and moved by touch', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('drawings/E-101.html'))
+      const drawing = page.locator('[data-sheet-drawing]')
+      const whole = await drawing.getAttribute('viewBox')
+      await page.getByRole('button', { name: 'Full screen' }).tap()
+      expect((await page.locator('[data-sheet]').boundingBox())?.width).toBe(panel.width)
+      await page.getByRole('button', { name: 'Larger' }).tap()
+      expect(await drawing.getAttribute('viewBox')).not.toBe(whole)
+      await page.getByRole('button', { name: 'Whole sheet' }).tap()
+      expect(await drawing.getAttribute('viewBox')).toBe(whole)
+      await page.getByRole('button', { name: 'Close' }).tap()
+    })
+  })
+
+  test('a list is shortened by words and by area', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('devices.html'))
+      const shown = page.locator('[data-filter-list] > li:visible')
+      const all = await shown.count()
+      await page.locator('[data-filter-area]').selectOption({ label: 'Destacking lift' })
+      const inLift = await shown.count()
+      await page.locator('[data-filter-text]').fill('clamp')
+      expect(all).toBeGreaterThan(inLift)
+      expect(await shown.count()).toBeLessThan(inLift)
+      expect(await page.locator('[data-filter-count]').textContent()).toBe(`${await shown.count()} shown`)
+    })
+  })
+
+  test('everything is there to read with scripts off', async () => {
+    await onPage({ ...panel, context: { javaScriptEnabled: false } }, async (page) => {
+      await page.goto(address('lockout/lo-1.html'))
+      expect(await page.locator('.point').first().isVisible()).toBe(true)
+      expect(await page.getByText('Turn DISC001 to OFF').isVisible()).toBe(true)
+      await page.goto(address('drawings/E-104/2.html#at-PRS204'))
+      expect(await page.locator('#at-PRS204 rect').isVisible()).toBe(true)
+      await page.goto(address('search.html'))
+      expect(await page.getByRole('link', { name: 'Devices' }).first().isVisible()).toBe(true)
+    })
+  })
+})
+
+describe('for everyone', () => {
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+  test.each([
+    ['light', 1024, 768],
+    ['dark', 1024, 768],
+    ['light', 800, 480],
+  ] as const)(
+    'axe finds nothing on any kind of page, %s, %d x %d',
+    async (colorScheme, width, height) => {
+      await onPage({ width, height, touch: true, context: { colorScheme } }, async (page) => {
+        for (const [kind, path] of Object.entries(kinds)) {
+          await page.goto(fromDisk(path))
+          await page.evaluate(axe)
+          const violations = await page.evaluate(async () => {
+            const run: typeof import('axe-core') = Reflect.get(window, 'axe')
+            const { violations } = await run.run(document, {
+              runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
+            })
+            return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
+          })
+          expect(violations, kind).toEqual([])
+        }
+      })
+    },
+    120_000,
+  )
+
+  test.each([
+    [1024, 768],
+    [800, 480],
+    [390, 844],
+  ])(
+    'no page is wider than the screen at %d x %d, and what is touched is large',
+    async (width, height) => {
+      await onPage({ width, height, touch: true }, async (page) => {
+        for (const [kind, path] of Object.entries(kinds)) {
+          await page.goto(fromDisk(path))
+          expect(await page.evaluate(() => document.documentElement.scrollWidth), kind).toBeLessThanOrEqual(width)
+          const small = await page
+            .locator('button:visible, .row:visible, .act:visible, .rail a:visible, .question:visible, select:visible, input[type=text]:visible')
+            .evaluateAll((all) => all.filter((it) => it.getBoundingClientRect().height < 44).map((it) => it.outerHTML.slice(0, 100)))
+          expect(small, kind).toEqual([])
+        }
+      })
+    },
+    60_000,
+  )
+})
