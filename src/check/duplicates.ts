@@ -7,6 +7,7 @@ export function* duplicates<T>(
   name: (row: T) => Located<string>,
   key: (name: string) => string,
   message: (name: string, same: boolean) => string,
+  help: string,
 ): Iterable<Problem> {
   const first = new Map<string, Located<string>>()
   for (const row of rows) {
@@ -18,6 +19,7 @@ export function* duplicates<T>(
         message: message(own.value, known.value === own.value),
         place: own.place,
         related: [{ label: known.value === own.value ? 'first used here' : `\`${known.value}\` stands here`, place: known.place }],
+        help,
       }
   }
 }

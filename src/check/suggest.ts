@@ -16,7 +16,9 @@ const longestName = 100
 
 /** Prepares suggestions from names. Their order does not matter. */
 export function suggestFrom(known: Iterable<string>): Suggest {
-  const names = [...new Set(known)].sort(compare).map((name) => ({ name, upper: name.toUpperCase() }))
+  // A name with a line break in it is itself a slip.
+  const sound = [...new Set(known)].filter((name) => !/\p{Cc}/u.test(name))
+  const names = sound.sort(compare).map((name) => ({ name, upper: name.toUpperCase() }))
   const byKey = Map.groupBy(names, ({ name }) => normalise(name))
   return (written) => {
     const same = (byKey.get(normalise(written)) ?? []).map(({ name }) => name)

@@ -14,6 +14,7 @@ export const duplicateAddress: Rule = {
       ({ address }) => address,
       sameAddress,
       (address) => `the address \`${address}\` is used twice`,
+      'correct one of the addresses',
     )
   },
 }

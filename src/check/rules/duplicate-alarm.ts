@@ -16,6 +16,7 @@ export const duplicateAlarm: Rule = {
       normalise,
       (number, same) =>
         same ? `the alarm number \`${number}\` is used twice` : `the alarm number \`${number}\` differs from another only in spelling`,
+      'give one of them another number, or remove the row if it is the same alarm',
     )
   },
 }

@@ -16,6 +16,7 @@ export const duplicateDrawing: Rule = {
       normalise,
       (number, same) =>
         same ? `the drawing number \`${number}\` is used twice` : `the drawing number \`${number}\` differs from another only in spelling`,
+      'give one of them another number, or put the two rows together',
     )
   },
 }

@@ -34,5 +34,6 @@ function twice(noun: string, ids: readonly Located<string>[]): Iterable<Problem>
     (id) => id,
     (id) => id,
     (id) => `the ${noun} \`${id}\` is used twice`,
+    'rename one of them',
   )
 }

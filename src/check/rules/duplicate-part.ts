@@ -14,6 +14,7 @@ export const duplicatePart: Rule = {
       ({ number }) => number,
       (number) => number,
       (number) => `the part number \`${number}\` is used twice`,
+      'put the two rows together, or correct one of the numbers',
     )
   },
 }

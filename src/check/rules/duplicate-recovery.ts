@@ -15,6 +15,7 @@ export const duplicateRecovery: Rule = {
       ({ frontmatter, placeOf }) => ({ value: frontmatter.alarm, place: placeOf(['alarm']) }),
       (alarm) => alarm,
       (alarm) => `two pages recover from alarm \`${alarm}\``,
+      'put the two pages together, or correct one of the numbers',
     )
   },
 }

@@ -15,6 +15,7 @@ export const duplicateTag: Rule = {
       ({ tag }) => tag,
       normalise,
       (tag, same) => (same ? `the tag \`${tag}\` is used twice` : `the tag \`${tag}\` differs from another only in spelling`),
+      'give one of them another tag, or remove the row if it is the same device',
     )
   },
 }

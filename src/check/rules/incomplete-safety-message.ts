@@ -1,4 +1,4 @@
-import { elementsOf } from '../elements-of.ts'
+import { attributeOf, elementsOf } from '../elements-of.ts'
 import type { Rule } from '../rule.ts'
 
 export const incompleteSafetyMessage: Rule = {
@@ -9,25 +9,22 @@ export const incompleteSafetyMessage: Rule = {
   source: 'ANSI Z535.6, in its manner: hazard, consequence, avoidance',
 
   *check({ pages }) {
-    for (const page of pages) {
-      for (const { source, body } of [page, ...page.translations.values()]) {
-        for (const message of elementsOf(body, 'Safety')) {
-          const start = message.position?.start.offset ?? 0
-          const place = source.place(start + 1, start + 7)
-          const given = new Map(message.attributes.flatMap((it) => (it.type === 'mdxJsxAttribute' ? [[it.name, it.value] as const] : [])))
-          const missing = ['Hazard', 'Avoid', ...(given.get('severity') === 'property-damage' ? [] : ['Consequence'])].filter(
-            (name) => elementsOf(message, name).length === 0,
-          )
-          if (missing.length > 0) yield { message: `the safety message has no ${missing.map((name) => `\`<${name}>\``).join(' and no ')}`, place }
-          const open = given.get('severity') === 'death-or-serious-injury' ? ['accident', 'injury'].filter((name) => !given.has(name)) : []
-          if (open.length > 0)
-            yield {
-              message: `the safety message does not say ${open.map((name) => `\`${name}\``).join(' and ')}`,
-              place,
-              note: 'with death or serious injury the signal word depends on both probabilities',
-              help: 'write `will` or `could` for each',
-            }
-        }
+    for (const { source, body } of pages.flatMap((page) => [page, ...page.translations.values()])) {
+      for (const message of elementsOf(body, 'Safety')) {
+        const start = message.position?.start.offset ?? 0
+        const place = source.place(start + 1, start + '<Safety'.length)
+        const severity = attributeOf(message, 'severity')
+        const parts = severity === 'property-damage' ? ['Hazard', 'Avoid'] : ['Hazard', 'Consequence', 'Avoid']
+        const missing = parts.filter((name) => elementsOf(message, name).length === 0)
+        if (missing.length > 0) yield { message: `the safety message has no ${missing.map((name) => `\`<${name}>\``).join(' and no ')}`, place }
+        const open = severity === 'death-or-serious-injury' ? ['accident', 'injury'].filter((name) => attributeOf(message, name) === undefined) : []
+        if (open.length > 0)
+          yield {
+            message: `the safety message does not say ${open.map((name) => `\`${name}\``).join(' and ')}`,
+            place,
+            note: 'with death or serious injury the signal word depends on both probabilities',
+            help: 'write `will` or `could` for each',
+          }
       }
     }
   },

@@ -12,7 +12,7 @@ export const notFitted: Rule = {
   *check(machine) {
     const { references, absent, options } = machine
     const present = new Map<NamedThing, Set<string>>()
-    for (const { kind, id, place } of references) {
+    for (const { kind, id, place, page } of references) {
       const gone = absent.get(`${kind}:${id}`)
       if (gone?.reason !== 'left-out') continue
       // An option that nobody declared is reported where it stands.
@@ -27,10 +27,14 @@ export const notFitted: Rule = {
         message: `\`${id}\` is named where it is not fitted`,
         place,
         related: [{ label: option ? `it is kept for ${kept} only` : 'it fits no device of this unit', place: gone.place }],
-        help: option
-          ? `put it in \`<Fitted option="${option}">\`, or give the page or row the same \`fits\``
-          : 'remove the reference, or give the page the option under `fits`',
+        help: advice(option, page !== undefined),
       }
     }
   },
+}
+
+function advice(option: string | undefined, onPage: boolean): string {
+  if (option === undefined) return 'remove the reference, or give the page an option under `fits`'
+  if (!onPage) return `give the row \`${option}\` under \`fits\` too, or take the name out of it`
+  return `put it in \`<Fitted option="${option}">\`, or give the page \`fits: [${option}]\``
 }

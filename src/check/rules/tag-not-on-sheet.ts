@@ -1,33 +1,34 @@
 import { checkDesignation, normalise } from '../../model/designation.ts'
 import type { Drawing, Sheet } from '../../model/machine.ts'
 import type { Rule } from '../rule.ts'
+import { sheetClaims } from '../sheet-claims.ts'
 
 export const tagNotOnSheet: Rule = {
   id: 'tag-not-on-sheet',
   severity: 'warning',
-  summary: 'The sheet that a device names does not show its tag.',
+  summary: 'The sheet that a device or a page names does not show the tag.',
   why: 'The reader opens the sheet and cannot find the device.',
   source: 'house rule',
 
-  *check({ devices, drawings, file }) {
-    const byNumber = new Map(drawings.map((drawing) => [drawing.number.value, drawing]))
-    for (const { tag, drawing, sheet } of devices) {
-      const found = drawing && byNumber.get(drawing.value)
-      const named = sheet ? found?.sheetList.find(({ number }) => number === sheet.value) : onlySheet(found)
-      if (!drawing || !named || named.svg === '' || shows(named, tag.value)) continue
-      // A tag that is no tag is reported as such.
-      if (checkDesignation(tag.value, file.designation)) continue
-      const alike = named.texts.find(({ text }) => normalise(text) === normalise(tag.value))
+  *check(machine) {
+    const { drawings, devices, file } = machine
+    const byNumber = new Map(drawings.map(({ number, sheetList }) => [number.value, sheetList]))
+    const known = new Set(devices.map(({ tag }) => tag.value))
+    for (const { tag, drawing, sheet, place } of sheetClaims(machine)) {
+      const sheets = byNumber.get(drawing) ?? []
+      const named = sheets.length === 1 && sheet === undefined ? sheets[0] : sheets.find(({ number }) => number === sheet)
+      if (!named || named.svg === '' || shows(named, tag)) continue
+      // A tag that is unknown, or no tag, is reported as such.
+      if (!known.has(tag) || checkDesignation(tag, file.designation)) continue
+      const alike = named.texts.find(({ text }) => normalise(text) === normalise(tag))
       yield {
-        message: `sheet ${named.number} of drawing \`${drawing.value}\` does not show \`${tag.value}\``,
-        place: sheet?.place ?? drawing.place,
-        help: alike ? `it stands there as \`${alike.text}\`: write one of them like the other` : whereElse(tag.value, drawings),
+        message: `sheet ${named.number} of drawing \`${drawing}\` does not show \`${tag}\``,
+        place,
+        help: alike ? `it stands there as \`${alike.text}\`: write one of them like the other` : whereElse(tag, drawings),
       }
     }
   },
 }
-
-const onlySheet = (drawing: Drawing | undefined) => (drawing?.sheetList.length === 1 ? drawing.sheetList[0] : undefined)
 
 const shows = ({ texts }: Sheet, tag: string) => texts.some(({ text }) => text === tag)
 

@@ -1,0 +1,48 @@
+import type { Machine, Reference } from '../model/machine.ts'
+import { comparePlaces, type Place } from '../source/place.ts'
+import { attributeOf, elementsOf, type JsxElement } from './elements-of.ts'
+
+/** A place where an author says that a drawing shows a device. */
+export interface SheetClaim {
+  tag: string
+  drawing: string
+  /** Undefined when only the drawing is named. */
+  sheet: number | undefined
+  place: Place
+}
+
+/** What the device list says, and `<Drawing number="…" sheet="…" tag="…" />` on pages. */
+export function sheetClaims(machine: Machine): SheetClaim[] {
+  return [...inDeviceList(machine), ...onPages(machine)]
+}
+
+function inDeviceList({ devices }: Machine): SheetClaim[] {
+  return devices.flatMap(({ tag, drawing, sheet }) =>
+    drawing ? [{ tag: tag.value, drawing: drawing.value, sheet: sheet?.value, place: (sheet ?? drawing).place }] : [],
+  )
+}
+
+function onPages({ pages, references }: Machine): SheetClaim[] {
+  const tagsIn = Map.groupBy(
+    references.filter(({ kind }) => kind === 'tag'),
+    ({ place }) => place.file,
+  )
+  return pages
+    .flatMap((page) => [page, ...page.translations.values()])
+    .flatMap(({ body, source }) =>
+      elementsOf(body, 'Drawing').flatMap((element) =>
+        claimOf(element, source.place(element.position?.start.offset ?? 0, element.position?.end.offset ?? 0), tagsIn.get(source.file) ?? []),
+      ),
+    )
+}
+
+/** None when it names no device, or stands where an option that is not fitted leaves it out. */
+function claimOf(element: JsxElement, span: Place, tags: readonly Reference[]): SheetClaim[] {
+  const [tag, drawing, sheet] = [attributeOf(element, 'tag'), attributeOf(element, 'number'), attributeOf(element, 'sheet')]
+  const reference = tags.find(({ id, place }) => id === tag && comparePlaces(span, place) <= 0 && endsBefore(place, span))
+  if (!reference || drawing === undefined) return []
+  return [{ tag: reference.id, drawing, sheet: sheet === undefined ? undefined : Number(sheet), place: reference.place }]
+}
+
+const endsBefore = (inner: Place, outer: Place) =>
+  inner.endLine < outer.endLine || (inner.endLine === outer.endLine && inner.endColumn <= outer.endColumn)
