@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
 import type { SearchEntry, Terms } from './entry.ts'
 import { packSearch } from './pack.ts'
-import { type IndexedPage, readIndexedPage } from './page-words.ts'
+import { type IndexedPage, partElements, readIndexedPage, unindexed } from './page-words.ts'
 import { wordsOf } from './words.ts'
 
 export type { SearchEntry } from './entry.ts'
@@ -71,6 +71,7 @@ async function indexPages(pages: readonly BuiltPage[]): Promise<Map<string, Uint
   const config: PagefindServiceConfig = {
     keepIndexUrl: true,
     writePlayground: false,
+    excludeSelectors: [...unindexed],
     // Passages of several pages share a file: a stick with large clusters then holds a tenth of the files.
     maxFragments: Math.max(20, Math.ceil(pages.length / 20)),
   }
@@ -78,7 +79,7 @@ async function indexPages(pages: readonly BuiltPage[]): Promise<Map<string, Uint
     const { index, errors } = await createIndex(config)
     if (!index) throw new Error(`Pagefind cannot start an index: ${errors.join('; ')}`)
     for (const { path, html } of pages) {
-      const added = await index.addHTMLFile({ url: `/${path}`, content: html })
+      const added = await index.addHTMLFile({ url: `/${path}`, content: partElements(html) })
       if (added.errors.length > 0) throw new Error(`Pagefind cannot index ${path}: ${added.errors.join('; ')}`)
     }
     const made = await index.getFiles()

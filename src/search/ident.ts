@@ -12,7 +12,7 @@ const tier = {
   normal: 95,
   /** The end, from a separator on: `-B12` for `=S1+C2-B12`, `225003` for `7410-2250-03`. */
   end: 90,
-  /** The only number in it: `217` for `A0217`. */
+  /** The only number in it: `217` for `A0217`, `104` for `E-104`. */
   number: 85,
   /** A whole piece between separators: `2250`. */
   piece: 84,
@@ -29,6 +29,8 @@ const tier = {
 const sure = tier.piece
 /** Lifts the kind that was asked for above any other match. */
 const askedFor = 30
+/** A bare number is oftener that of an alarm, read off a screen, than another; yet it names all things that have it. */
+const bareAlarm = 0.4
 
 /** A thing in the forms that are compared. */
 export interface Name {
@@ -53,6 +55,8 @@ export interface Match {
 export interface Matches {
   /** Best first. */
   found: Match[]
+  /** The first of them, where the words name it and nothing else as well. */
+  definite: Match | undefined
   /** Nothing had this name; what was found is one letter or digit off. */
   near: boolean
 }
@@ -90,19 +94,27 @@ export function findNames(names: readonly Name[], typed: readonly string[], kind
   for (const stretch of stretches) {
     for (const name of names) {
       const value = tierOf(name, stretch)
-      const score = value + (stretch.to - stretch.from) * 0.5 + (asked.has(name.entry.kind) ? askedFor : 0)
+      const lift = (asked.has(name.entry.kind) ? askedFor : 0) + (value === tier.number && name.entry.kind === 'alarm' ? bareAlarm : 0)
+      const score = value + (stretch.to - stretch.from) * 0.5 + lift
       if (value > 0 && score > (best.get(name)?.score ?? 0))
         best.set(name, { entry: name.entry, tier: value, sure: value >= sure, from: stretch.from, to: stretch.to, score })
     }
   }
-  if (best.size === 0) return { found: nearNames(names, stretches), near: true }
-  const found = [...best].sort(([a, { score: scoreA }], [b, { score: scoreB }]) => scoreB - scoreA || shorterFirst(a, b)).map(([, match]) => match)
-  const [first] = found
-  return { found: first?.sure ? found.filter((match) => standsBeside(match, first)) : found, near: false }
+  if (best.size === 0) return { found: nearNames(names, stretches), definite: undefined, near: true }
+  const ranked = [...best].sort(([a, first], [b, second]) => second.score - first.score || shorterFirst(a, b)).map(([, match]) => match)
+  const [first] = ranked
+  if (!first?.sure) return { found: ranked, definite: undefined, near: false }
+  const found = ranked.filter((match) => standsBeside(match, first, asked))
+  const [, second] = found
+  return { found, definite: second && first.score - second.score < 1 ? undefined : first, near: false }
 }
 
-/** A definite answer hides names that only contain the text somewhere, or that a part of its own words names: `104` of `PRS 104`. */
-function standsBeside(match: Match, definite: Match): boolean {
+/**
+ * A name that was typed whole hides names that only contain the text somewhere, that a part of its own words
+ * names (`104` of `PRS 104`), or that are of another kind than the one asked for.
+ */
+function standsBeside(match: Match, definite: Match, asked: ReadonlySet<SearchKind>): boolean {
+  if (asked.has(definite.entry.kind) && !asked.has(match.entry.kind)) return false
   const isPart = match.from >= definite.from && match.to <= definite.to && match.to - match.from < definite.to - definite.from
   return match.tier >= tier.beginningOfEnd && !isPart
 }
@@ -124,17 +136,19 @@ function stretchesOf(typed: readonly string[], kindWords: readonly (SearchKind |
       const words = typed.slice(from, to)
       const squashed = squash(words.join(''))
       const whole = kindWords.every((kind, index) => kind !== undefined || (index >= from && index < to))
-      if (mayBeName(words, squashed, whole)) stretches.set(squashed, { squashed, normal: squash(normalise(words.join(' '))), from, to, whole })
+      if (mayBeName(words, squashed, whole, typed.length))
+        stretches.set(squashed, { squashed, normal: squash(normalise(words.join(' '))), from, to, whole })
     }
   }
   return [...stretches.values()]
 }
 
-function mayBeName(words: readonly string[], squashed: string, whole: boolean): boolean {
+function mayBeName(words: readonly string[], squashed: string, whole: boolean, typedCount: number): boolean {
   // Letters alone: the beginning of a series, `PX` or `KF-`.
   if (!/\d/.test(squashed)) return whole && words.length === 1 && /^\p{L}{2,4}$/u.test(squashed)
   const joinable = words.length === 1 || words.every((word) => /\d/.test(word) || /^\p{L}{1,4}$/u.test(squash(word)))
-  return squashed.length > 1 && joinable
+  // One digit is too little, unless the kind is said: `alarm 1`.
+  return joinable && (squashed.length > 1 || (whole && words.length < typedCount))
 }
 
 function tierOf(name: Name, { squashed, normal, whole }: Stretch): number {
@@ -147,9 +161,10 @@ function tierOf(name: Name, { squashed, normal, whole }: Stretch): number {
 function closeness({ squashed, normal, ends, numbers, pieces }: Name, typed: string, typedNormal: string): number {
   if (squashed === typed) return tier.same
   if (normal === typedNormal) return tier.normal
-  if (ends.includes(typed)) return tier.end
   if (numbers.includes(typed)) return tier.number
+  if (ends.includes(typed)) return tier.end
   if (typed.length > 2 && pieces.includes(typed)) return tier.piece
+  if (typed.length === 1) return 0
   if (squashed.startsWith(typed)) return tier.beginning
   if (!/\d/.test(typed)) return 0
   if (typedNormal.length > 1 && /[1-9]/.test(typedNormal) && normal.startsWith(typedNormal)) return tier.normalBeginning

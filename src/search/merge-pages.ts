@@ -28,7 +28,10 @@ export interface RankedPage extends EnginePage {
 /** Lifts pages of the kind that was asked for. */
 const askedFor = 1.5
 
-/** Makes one list of the pages of several searches, each page once with its best score, the best page first. */
+/**
+ * Makes one list of the pages of several searches, the best page first. Pages of one thing, and pages of one title,
+ * are one hit with the best of them: the sheets of a drawing, a lesson that is written out for each device.
+ */
 export function mergePages(
   answers: readonly { weight: number; answer: EngineAnswer }[],
   entryOf: (path: string) => SearchEntry | undefined,
@@ -39,8 +42,9 @@ export function mergePages(
     for (const page of answer.pages) {
       const entry = entryOf(page.path)
       const score = page.score * weight * (entry && asked.has(entry.kind) ? askedFor : 1)
-      const before = best.get(page.id)
-      if (!before || before.score < score) best.set(page.id, { ...page, entry, score })
+      const key = entry?.path ?? (page.title || page.id)
+      const before = best.get(key)
+      if (!before || before.score < score) best.set(key, { ...page, entry, score })
     }
   }
   return [...best.values()].sort((a, b) => b.score - a.score || (a.path < b.path ? -1 : 1))

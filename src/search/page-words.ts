@@ -45,5 +45,14 @@ function collect(node: HtmlNode, inside: boolean, page: { language: string; text
   if ('childNodes' in node) for (const child of node.childNodes) collect(child, within, page)
 }
 
-/** Elements whose text no reader sees, or that Pagefind leaves out as well. */
-const unread = new Set(['script', 'style', 'noscript', 'template', 'select', 'textarea', 'button', 'svg'])
+/** Elements that are indexed nowhere: no reader sees their text, or it belongs to the page and not to its subject. */
+export const unindexed: readonly string[] = ['script', 'style', 'noscript', 'template', 'select', 'textarea', 'button', 'svg']
+const unread = new Set(unindexed)
+
+/**
+ * Parts words that a browser shows apart and Pagefind would read as one: neighbouring elements without a space
+ * between them, such as a tag and its description in a row of a list.
+ */
+export function partElements(html: string): string {
+  return html.replace(/(<\/(?:a|b|code|dd|dt|em|i|label|li|small|span|strong|td|th)>)(?=<)|(?=<small\b)/g, '$1 ')
+}

@@ -78,12 +78,12 @@ interface TypedWord {
 }
 
 /** A definite name is written in full, so that pages which mention it are found: `alarm 217` becomes `alarm a0217`. */
-function nameInFull(typed: readonly string[], kinds: readonly (SearchKind | undefined)[], { found }: Matches): TypedWord[] {
-  const [best, second] = found
+function nameInFull(typed: readonly string[], kinds: readonly (SearchKind | undefined)[], { found: [best], definite }: Matches): TypedWord[] {
   const isName = (index: number) => best !== undefined && index >= best.from && index < best.to
   const words = typed.map((text, index) => ({ text, kind: kinds[index], isName: isName(index) }))
-  if (!best?.sure || second?.tier === best.tier) return words
-  return [...words.slice(0, best.from), { text: squash(best.entry.id).toLowerCase(), kind: undefined, isName: true }, ...words.slice(best.to)]
+  if (!definite) return words
+  const name = { text: squash(definite.entry.id).toLowerCase(), kind: undefined, isName: true }
+  return [...words.slice(0, definite.from), name, ...words.slice(definite.to)]
 }
 
 /** Left alone, a word that no page has would be answered with pages that begin like it. */

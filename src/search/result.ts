@@ -14,8 +14,8 @@ export interface ExactHit {
   place?: string
   /** Address that can be opened. */
   url: string
-  /** The typed text names this thing; otherwise its name only begins so, contains it or is near to it. */
-  sure: boolean
+  /** The typed text names this thing and no other. */
+  definite: boolean
   /** Where the text of its page fits too. */
   passage?: PassagePart[]
 }

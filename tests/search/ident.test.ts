@@ -5,16 +5,17 @@ import { kindAskedBy } from '../../src/search/kind-words.ts'
 import { entries } from './site.ts'
 
 const series = Array.from({ length: 4 }, (_, index): SearchEntry => ({ kind: 'tag', id: `B10${index}`, path: '', title: '', language: 'en' }))
-const names = [...entries.filter(({ language }) => language === 'en'), ...series].map(nameOf)
+const early: SearchEntry = { kind: 'alarm', id: 'A0009', path: '', title: '', language: 'en' }
+const names = [...entries.filter(({ language }) => language === 'en'), ...series, early].map(nameOf)
 
 function find(query: string) {
   const typed = query.split(' ')
-  const { found, near } = findNames(
+  const { found, definite, near } = findNames(
     names,
     typed,
     typed.map((word) => kindAskedBy(word, 'en')),
   )
-  return { ids: found.map(({ entry }) => entry.id), sure: found[0]?.sure ?? false, near }
+  return { ids: found.map(({ entry }) => entry.id), definite: definite?.entry.id, near }
 }
 
 test.each([
@@ -50,7 +51,7 @@ test.each([
   ['-B12', '=S1+C2-B12'],
   ['b12', '=S1+C2-B12'],
 ])('`%s` names %s', (typed, id) => {
-  expect(find(typed)).toMatchObject({ ids: [id, ...find(typed).ids.slice(1)], sure: true, near: false })
+  expect(find(typed)).toMatchObject({ ids: [id, ...find(typed).ids.slice(1)], definite: id, near: false })
 })
 
 test.each([
@@ -63,21 +64,26 @@ test.each([
   ['=S1', ['=S1+C2-B12', '=S1+C2-B13']],
   ['-B1', ['B100', 'B101', 'B102', 'B103', '=S1+C2-B12', '=S1+C2-B13']],
 ])('the beginning `%s` lists its series', (typed, ids) => {
-  expect(find(typed)).toEqual({ ids, sure: false, near: false })
+  expect(find(typed)).toEqual({ ids, definite: undefined, near: false })
 })
 
 test('the kind that was named comes first', () => {
-  expect(find('104').ids).toEqual(['E-104', 'PX-104', 'A0104', 'PRS104'])
+  // A bare number names all that have it; one that was read off a screen is an alarm.
+  expect(find('104')).toMatchObject({ ids: ['A0104', 'E-104', 'PX-104', 'PRS104'], definite: undefined })
   expect(find('alarm 104').ids[0]).toBe('A0104')
   expect(find('drawing 104').ids[0]).toBe('E-104')
   expect(find('device 104').ids[0]).toBe('PX-104')
   expect(find('part 22').ids[0]).toBe('2217-0040')
+  expect(find('alarm 104').definite).toBe('A0104')
+  expect(find('alarm 104').ids).toEqual(['A0104'])
+  expect(find('alarm 9')).toEqual({ ids: ['A0009'], definite: 'A0009', near: false })
+  expect(find('9').ids).toEqual([])
 })
 
 test('one letter or digit off is offered only when nothing fits', () => {
-  expect(find('PX-1045')).toEqual({ ids: ['PX-104'], sure: false, near: true })
-  expect(find('PRS140')).toEqual({ ids: ['PRS104'], sure: false, near: true })
-  expect(find('PRS999')).toEqual({ ids: [], sure: false, near: true })
+  expect(find('PX-1045')).toEqual({ ids: ['PX-104'], definite: undefined, near: true })
+  expect(find('PRS140')).toEqual({ ids: ['PRS104'], definite: undefined, near: true })
+  expect(find('PRS999')).toEqual({ ids: [], definite: undefined, near: true })
 })
 
 test('what a part of the words names is hidden by what all of them name', () => {

@@ -2,7 +2,7 @@ import { type Hit, options, type Page, preload, search } from 'pagefind-engine'
 import { squash } from '../ident.ts'
 import type { EngineAnswer, EnginePage } from '../merge-pages.ts'
 import { basePath } from './packed-files.ts'
-import { readPassage, withoutHeading } from './passage.ts'
+import { readPassage } from './passage.ts'
 import type { Ask } from './scope.ts'
 
 /** Words of a passage. */
@@ -29,13 +29,9 @@ async function ask(text: string, limit: number, widened: Set<string>): Promise<E
   await widen(words[words.length - 1] ?? '', widened)
   const { results } = await search(text)
   const numbers = words.filter((word) => /\d/.test(word)).map(squash)
-  const pages: EnginePage[] = []
-  for (const hit of results.slice(0, limit)) {
-    const page = await hit.data()
-    // A number on no page is answered with its longest known beginning: 217 with 21.
-    if (numbers.length > 0 && !holdsAll(page, numbers)) continue
-    pages.push(describe(hit, page))
-  }
+  const looked = await Promise.all(results.slice(0, limit).map(async (hit) => ({ hit, page: await hit.data() })))
+  // A number on no page is answered with its longest known beginning: 217 with 21.
+  const pages = looked.filter(({ page }) => numbers.length === 0 || holdsAll(page, numbers)).map(({ hit, page }) => describe(hit, page))
   return { total: pages.length > 0 ? results.length : 0, pages }
 }
 
@@ -69,6 +65,6 @@ function describe({ id, score }: Hit, page: Page): EnginePage {
     title,
     anchor,
     section,
-    passage: withoutHeading(readPassage(best?.excerpt ?? page.excerpt), section || title),
+    passage: readPassage(best?.excerpt ?? page.excerpt),
   }
 }

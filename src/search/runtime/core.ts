@@ -1,8 +1,9 @@
 import type { Terms } from '../entry.ts'
 import { type EngineAnswer, mergePages, pageOwners, type RankedPage } from '../merge-pages.ts'
 import { indexTerms, planQuery, type TextSearch } from '../plan-query.ts'
-import type { ExactHit, FettleSearch, PageHit, SearchOptions, SearchResult } from '../result.ts'
+import type { ExactHit, FettleSearch, PageHit, PassagePart, SearchOptions, SearchResult } from '../result.ts'
 import { dataLoader } from './load-data.ts'
+import { withoutHeadings } from './passage.ts'
 import { type StartedEngine, startEngine } from './start-engine.ts'
 
 // Runs in the search page, as a classic script.
@@ -31,7 +32,8 @@ function createSearch(): FettleSearch {
   }
   const loadTerms = async () => {
     const terms = (await load(`terms.${language}`)) as Terms
-    return { index: indexTerms(terms, language), ownerOf: pageOwners(terms.entries) }
+    const commonest = terms.words[terms.counts.indexOf(String(Math.max(0, ...[...terms.counts].map(Number))))] ?? ''
+    return { index: indexTerms(terms, language), ownerOf: pageOwners(terms.entries), commonest }
   }
   let terms: ReturnType<typeof loadTerms> | undefined
   const takeTerms = () => {
@@ -55,18 +57,28 @@ function createSearch(): FettleSearch {
   }
 
   async function search(query: string, { limit = 10 }: SearchOptions = {}): Promise<SearchResult> {
+    // An empty question makes the engine ready while the names are loaded.
+    void ask('', 0).catch(() => undefined)
     const { index, ownerOf } = await takeTerms()
     const { names, searches, notes, asked } = planQuery(index, query)
     const { answers, error } = await askAll(searches, limit + Math.min(names.found.length, limit))
     const ranked = mergePages(answers, ownerOf, asked)
-    const shown = names.found.slice(0, limit)
-    const named = new Map(names.found.map(({ entry }) => [entry.path, entry]))
-    const pages = ranked.filter(({ path }) => !named.has(path))
+    const named = new Set(names.found.map(({ entry }) => entry.path))
+    const pages = ranked.filter(({ entry }) => !entry || !named.has(entry.path))
     const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total))
     return {
-      exact: shown.map(({ entry: { kind, id, title, place, path }, sure }): ExactHit => {
-        const passage = ranked.find((page) => page.path === path)?.passage
-        return { kind, id, title, ...(place === undefined ? {} : { place }), url: addressOf(path), sure, ...(passage ? { passage } : {}) }
+      exact: names.found.slice(0, limit).map(({ entry }): ExactHit => {
+        const { kind, id, title, place, path } = entry
+        const page = ranked.find((page) => page.path === path)
+        return {
+          kind,
+          id,
+          title,
+          ...(place === undefined ? {} : { place }),
+          url: addressOf(path),
+          definite: entry === names.definite?.entry,
+          ...(page ? { passage: passageOf(page) } : {}),
+        }
       }),
       near: names.near && names.found.length > 0,
       pages: pages.slice(0, limit).map((page) => pageHit(page, addressOf)),
@@ -80,20 +92,28 @@ function createSearch(): FettleSearch {
   return {
     search,
     warm: async () => {
-      await Promise.all([takeTerms(), ask('zz', 0)]).catch(() => undefined)
+      const ready = ask('', 0)
+      // The commonest word brings in the chunks and passages that most queries need.
+      const useful = takeTerms().then(({ commonest }) => ask(commonest, 10))
+      await Promise.all([ready, useful]).catch(() => undefined)
     },
     mode: () => mode,
   }
 }
 
-function pageHit({ entry, path, title, anchor, section, passage }: RankedPage, addressOf: (path: string) => string): PageHit {
+function pageHit(page: RankedPage, addressOf: (path: string) => string): PageHit {
+  const { entry, path, title, anchor, section } = page
   return {
     kind: entry?.kind ?? 'page',
     ...(entry ? { id: entry.id } : {}),
-    title: entry?.path === path ? entry.title : title,
+    title: entry?.title ?? title,
     ...(entry?.place === undefined ? {} : { place: entry.place }),
     url: addressOf(path) + (anchor === '' ? '' : `#${anchor}`),
     ...(section === '' ? {} : { section }),
-    passage,
+    passage: passageOf(page),
   }
+}
+
+function passageOf({ entry, title, section, passage }: RankedPage): PassagePart[] {
+  return withoutHeadings(passage, section === '' ? [title, entry?.id ?? '', entry?.title ?? ''] : [section])
 }

@@ -17,11 +17,15 @@ function markWord(text: string): PassagePart[] {
   ]
 }
 
-/** A passage that begins with the heading above it would say the heading twice. */
-export function withoutHeading(passage: readonly PassagePart[], heading: string): PassagePart[] {
+/** A passage that begins with what stands above it would say it twice: the name and title of its page, its heading. */
+export function withoutHeadings(passage: readonly PassagePart[], headings: readonly string[]): PassagePart[] {
   const text = passage.map((part) => part.text).join('')
-  if (heading === '' || !text.startsWith(heading)) return [...passage]
-  let left = heading.length + (/^[.\s]*/.exec(text.slice(heading.length))?.[0].length ?? 0)
+  let left = 0
+  for (const heading of headings) {
+    if (heading === '' || !text.startsWith(heading, left)) continue
+    left += heading.length
+    left += /^[.\s]*/.exec(text.slice(left))?.[0].length ?? 0
+  }
   return passage.flatMap(({ text, marked }) => {
     const kept = text.slice(left)
     left = Math.max(0, left - text.length)

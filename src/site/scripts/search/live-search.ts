@@ -98,7 +98,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
     void renew().then((result) => {
       const [first, second] = result?.exact ?? []
       // The beginning of a series names no single thing: its list stays.
-      if (first && !result?.near && (first.sure || !second)) location.assign(first.url)
+      if (first && !result?.near && (first.definite || !second)) location.assign(first.url)
     })
   })
   more.addEventListener('click', () => {
@@ -112,7 +112,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
 
   // Coming back, the browser may have filled the field already, and later than the address was written.
   if (input.value === '') input.value = queryOfAddress(location)
-  void engine?.warm()
+  if (input.value === '') void engine?.warm()
   void renew()
   if (matchMedia('(hover: hover) and (pointer: fine)').matches) input.focus()
 }
