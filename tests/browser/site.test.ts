@@ -130,7 +130,11 @@ describe.each([
       await page.locator('input[name=q]').fill('201')
       await page.locator('[data-search-results] a').first().waitFor()
       const found = await page.locator('[data-search-results] a').allTextContents()
-      for (const id of ['A0201', 'P-201', 'MTR201']) expect(found.some((text) => text.startsWith(id)), id).toBe(true)
+      for (const id of ['A0201', 'P-201', 'MTR201'])
+        expect(
+          found.some((text) => text.startsWith(id)),
+          id,
+        ).toBe(true)
     })
   })
 

@@ -95,21 +95,21 @@ export function tableOf(context: Context, { of, area, type, spare }: TableQuery)
             { text: it.isolation.map(({ point, tag }) => `${point.value} ${tag.value}`).join(', ') || labels.noIsolation },
           ]),
       }
-    case 'isolation':
+    case 'isolation': {
+      const points = machine.energy.filter((it) => inAreas(it, area)).flatMap((it) => it.isolation)
+      // One device can cut off several sources; it is one point.
+      const distinct = [...new Map(points.map((point) => [point.point.value, point])).values()]
       return {
         headings: [labels.isolationPoint, labels.device, labels.place, labels.turnTo, labels.lockWith],
-        rows: machine.energy
-          .filter((it) => inAreas(it, area))
-          .flatMap((it) =>
-            it.isolation.map((point) => [
-              mono(point.point.value),
-              tagCell(point.tag.value),
-              words(point.place),
-              words(point.safe),
-              words(point.hardware),
-            ]),
-          ),
+        rows: distinct.map((point) => [
+          mono(point.point.value),
+          tagCell(point.tag.value),
+          words(point.place),
+          words(point.safe),
+          words(point.hardware),
+        ]),
       }
+    }
     case 'formats': {
       const formats = [...new Set(machine.formats.map(({ format }) => format.value))]
       const settings = [...new Map(machine.formats.map((it) => [it.setting.value, it])).values()]

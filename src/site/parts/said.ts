@@ -52,7 +52,9 @@ export function jobKindLabel(labels: Labels, kind: JobKind): string {
   }[kind]
 }
 
+/** What stands after "every": `day`, `500 operating hours`. */
 export function intervalLabel(labels: Labels, { every, unit }: { every: number; unit: 'h' | 'day' | 'week' | 'month' | 'year' }): string {
+  if (every === 1) return { h: labels.oneH, day: labels.oneDay, week: labels.oneWeek, month: labels.oneMonth, year: labels.oneYear }[unit]
   return fill({ h: labels.unitH, day: labels.unitDay, week: labels.unitWeek, month: labels.unitMonth, year: labels.unitYear }[unit], { every })
 }
 
