@@ -68,12 +68,13 @@ function readPages(siteDir: string): BuiltPage[] {
  * the pages in the order of the file system, and the index differs from one disk to the next.
  */
 async function indexPages(pages: readonly BuiltPage[]): Promise<Map<string, Uint8Array>> {
+  // Passages of several pages share a file, in each language as many files: fewer to open, and a stick with large
+  // clusters holds a tenth of what it would.
   const config: PagefindServiceConfig = {
     keepIndexUrl: true,
     writePlayground: false,
     excludeSelectors: [...unindexed],
-    // Passages of several pages share a file: a stick with large clusters then holds a tenth of the files.
-    maxFragments: Math.max(20, Math.ceil(pages.length / 20)),
+    maxFragments: Math.max(20, Math.ceil(pagesOfLargestLanguage(pages) / 20)),
   }
   try {
     const { index, errors } = await createIndex(config)
@@ -88,6 +89,12 @@ async function indexPages(pages: readonly BuiltPage[]): Promise<Map<string, Uint
   } finally {
     await close()
   }
+}
+
+function pagesOfLargestLanguage(pages: readonly BuiltPage[]): number {
+  const count = new Map<string, number>()
+  for (const { page } of pages) count.set(page.language, (count.get(page.language) ?? 0) + 1)
+  return Math.max(0, ...count.values())
 }
 
 /** The words of all pages with the number of pages that each stands on, as `Terms` holds them. */

@@ -54,5 +54,5 @@ const unread = new Set(unindexed)
  * between them, such as a tag and its description in a row of a list.
  */
 export function partElements(html: string): string {
-  return html.replace(/(<\/(?:a|b|code|dd|dt|em|i|label|li|small|span|strong|td|th)>)(?=<)|(?=<small\b)/g, '$1 ')
+  return html.replace(/(<\/(?:a|b|code|dd|dt|em|i|label|li|small|span|strong|td|th)>)(?=<(?!su[bp]\b))|(?<=[^\s>])(?=<small\b)/g, '$1 ')
 }

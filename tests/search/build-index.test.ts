@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildSearch } from '../../src/search/build-index.ts'
 import type { Terms } from '../../src/search/entry.ts'
-import { readIndexedPage } from '../../src/search/page-words.ts'
+import { partElements, readIndexedPage } from '../../src/search/page-words.ts'
 import { makeSite } from './site.ts'
 
 let folder: string
@@ -70,6 +70,15 @@ test('words come from the indexed part of a page alone', () => {
     <script>run()</script><span data-pagefind-ignore>Hidden</span></p></main></body></html>`
   expect(readIndexedPage(html)).toEqual({ language: 'en', words: new Set(['pre', 'wash', 'prewash', 'pump', 'of']) })
   expect(readIndexedPage('<html lang="en"><body><p>Not indexed</p></body></html>')).toBeUndefined()
+})
+
+test('words that a browser shows apart are parted', () => {
+  expect(partElements('<span>E-104</span><span>Lift</span><small>Sheet 1</small>')).toBe(
+    '<span>E-104</span> <span>Lift</span>  <small>Sheet 1</small>',
+  )
+  expect(partElements('<dt>Time</dt><dd>40 min</dd>')).toBe('<dt>Time</dt> <dd>40 min</dd>')
+  expect(partElements('<b>H</b><sub>2</sub>O')).toBe('<b>H</b><sub>2</sub>O')
+  expect(partElements('the <b>pump</b>, then')).toBe('the <b>pump</b>, then')
 })
 
 test('a site without an indexed page is no fault', async () => {

@@ -94,7 +94,7 @@ function createSearch(): FettleSearch {
     warm: async () => {
       const ready = ask('', 0)
       // The commonest word brings in the chunks and passages that most queries need.
-      const useful = takeTerms().then(({ commonest }) => ask(commonest, 10))
+      const useful = takeTerms().then(({ commonest }) => ask(commonest, 24))
       await Promise.all([ready, useful]).catch(() => undefined)
     },
     mode: () => mode,

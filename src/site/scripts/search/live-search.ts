@@ -52,7 +52,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
       return result
     } catch {
       if (own()) {
-        results.replaceChildren()
+        results.textContent = ''
         more.hidden = true
         say([labels.failed])
         showLists(true)
@@ -69,7 +69,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
     keepQuery(query)
     if (query === '') {
       latest = undefined
-      results.replaceChildren()
+      results.textContent = ''
       more.hidden = true
       say([])
       showLists(true)

@@ -8,7 +8,8 @@ type Hit = ExactHit | PageHit
 export function showResults(place: HTMLElement, { exact, pages }: SearchResult, labels: SearchLabels): void {
   const groups = new Map<SearchKind, Hit[]>()
   for (const hit of [...exact, ...pages]) groups.set(hit.kind, [...(groups.get(hit.kind) ?? []), hit])
-  place.replaceChildren(...[...groups].map(([kind, hits]) => group(kind, hits, labels)))
+  place.textContent = ''
+  place.append(...[...groups].map(([kind, hits]) => group(kind, hits, labels)))
 }
 
 function group(kind: SearchKind, hits: readonly Hit[], labels: SearchLabels): HTMLElement {
