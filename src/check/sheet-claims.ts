@@ -31,18 +31,15 @@ function onPages({ pages, references }: Machine): SheetClaim[] {
     .flatMap((page) => [page, ...page.translations.values()])
     .flatMap(({ body, source }) =>
       elementsOf(body, 'Drawing').flatMap((element) =>
-        claimOf(element, source.place(element.position?.start.offset ?? 0, element.position?.end.offset ?? 0), tagsIn.get(source.file) ?? []),
+        claimOf(element, source.place(element.position?.start.offset ?? 0), tagsIn.get(source.file) ?? []),
       ),
     )
 }
 
-/** None when it names no device, or stands where an option that is not fitted leaves it out. */
-function claimOf(element: JsxElement, span: Place, tags: readonly Reference[]): SheetClaim[] {
+/** None when it names no device. References stand in the order of the text: the first after its start is its own. */
+function claimOf(element: JsxElement, start: Place, tags: readonly Reference[]): SheetClaim[] {
   const [tag, drawing, sheet] = [attributeOf(element, 'tag'), attributeOf(element, 'number'), attributeOf(element, 'sheet')]
-  const reference = tags.find(({ id, place }) => id === tag && comparePlaces(span, place) <= 0 && endsBefore(place, span))
+  const reference = tags.find(({ id, place }) => id === tag && comparePlaces(start, place) <= 0)
   if (!reference || drawing === undefined) return []
   return [{ tag: reference.id, drawing, sheet: sheet === undefined ? undefined : Number(sheet), place: reference.place }]
 }
-
-const endsBefore = (inner: Place, outer: Place) =>
-  inner.endLine < outer.endLine || (inner.endLine === outer.endLine && inner.endColumn <= outer.endColumn)

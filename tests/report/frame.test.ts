@@ -49,6 +49,9 @@ describe('a long line', () => {
   test('is cut before the carets', () => {
     expect(frameOf(`${many('a', 200)}[b]`)).toEqual([`  1 | …${many('a', 40)}b`, `    | ${many(' ', 41)}^`])
   })
+  test('is cut before a letter, not before its accent', () => {
+    expect(frameOf(`${many('e\u0301', 200)}[b]`)).toEqual([`  1 | …${many('e\u0301', 40)}b`, `    | ${many(' ', 41)}^`])
+  })
   test('is cut on both sides, between wide characters', () => {
     expect(frameOf(`${many('語', 200)}[b]${many('語', 200)}`)).toEqual([`  1 | …${many('語', 20)}b${many('語', 29)}…`, `    | ${many(' ', 41)}^`])
   })
