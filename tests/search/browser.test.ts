@@ -168,6 +168,11 @@ test.each([
   const { page } = opened
   await page.goto(fromDisk('index.html'))
   expect(await page.locator('.keys').isHidden()).toBe(true)
+  // The page is scrolled for the keys: the touch must not fall on what slides below the finger.
+  await page.evaluate(() => document.querySelector('form')?.insertAdjacentHTML('beforebegin', '<div style="height: 300px"></div>'))
+  await page.evaluate(() =>
+    document.querySelector('p')?.insertAdjacentHTML('beforebegin', '<a href="list.html" style="display: block; height: 900px">A list</a>'),
+  )
   await page.tap('[name=q]')
   expect(await page.getAttribute('[name=q]', 'inputmode')).toBe('none')
   const heights = await page.locator('.key').evaluateAll((keys) => keys.map((key) => key.getBoundingClientRect().height))
@@ -177,6 +182,7 @@ test.each([
   const [form, keys] = [await place('form'), await place('.keys')]
   expect(form.top).toBeGreaterThanOrEqual(0)
   expect(form.bottom).toBeLessThan(keys.top)
+  expect(page.url()).toContain('index.html')
   await page.tap('.key:text-is("Close")')
   expect(await page.getAttribute('[name=q]', 'inputmode')).toBeNull()
   expect(await page.locator('.keys').isHidden()).toBe(true)

@@ -76,7 +76,7 @@ test('words that a browser shows apart are parted', () => {
   expect(partElements('<span>E-104</span><span>Lift</span><small>Sheet 1</small>')).toBe(
     '<span>E-104</span> <span>Lift</span> <small>Sheet 1</small>',
   )
-  expect(partElements('<span>Lift<small>Sheet 1</small></span>')).toBe('<span>Lift <small>Sheet 1</small></span>')
+  expect(partElements('<span>Lift<small>Sheet 1</small></span>')).toBe('<span>Lift <small>Sheet 1</small> </span>')
   expect(partElements('<dt>Time</dt><dd>40 min</dd>')).toBe('<dt>Time</dt> <dd>40 min</dd>')
   expect(partElements('<b>H</b><sub>2</sub>O')).toBe('<b>H</b><sub>2</sub>O')
   expect(partElements('the <b>pump</b>, then')).toBe('the <b>pump</b>, then')

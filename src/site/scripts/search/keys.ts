@@ -33,7 +33,6 @@ export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels
   const keepInView = () => makeRoom(form, board)
   const open = () => {
     if (!board.hidden) return
-    // Told before the field has the focus, so that the panel does not bring its own keys over ours.
     input.inputMode = 'none'
     board.hidden = false
     toggle.setAttribute('aria-expanded', 'true')
@@ -60,9 +59,17 @@ export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels
     save(wanted, 'yes')
     input.focus({ preventScroll: true })
   })
+  // Told before the field has the focus, so that the panel does not bring its own keys. Ours come with the click: the
+  // page may be scrolled for them, and would slide away from under the finger.
   input.addEventListener('pointerdown', ({ pointerType }) => {
     const isPhone = Math.min(screen.width, screen.height) < phoneSide
-    if ((pointerType === 'touch' && !isPhone) || load(wanted) !== undefined) open()
+    if ((pointerType === 'touch' && !isPhone) || load(wanted) !== undefined) input.inputMode = 'none'
+  })
+  input.addEventListener('pointercancel', () => {
+    if (board.hidden) input.removeAttribute('inputmode')
+  })
+  input.addEventListener('click', () => {
+    if (input.inputMode === 'none') open()
   })
   input.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape' && input.value === '') close()
