@@ -20,7 +20,7 @@ export function suggestFrom(known: Iterable<string>): Suggest {
   const sound = [...new Set(known)].filter((name) => !/\p{Cc}/u.test(name))
   const names = sound.sort(compare).map((name) => ({ name, upper: name.toUpperCase() }))
   const byKey = Map.groupBy(names, ({ name }) => normalise(name))
-  return (written) => {
+  const find: Suggest = (written) => {
     const same = (byKey.get(normalise(written)) ?? []).map(({ name }) => name)
     if (same.length === 1 && same[0] !== undefined) return { same: same[0], near: [] }
     if (same.length > 1) return { near: same.slice(0, 3) }
@@ -35,6 +35,13 @@ export function suggestFrom(known: Iterable<string>): Suggest {
     }
     near.sort((a, b) => a.edits - b.edits || compare(a.name, b.name))
     return { near: near.slice(0, 3).map(({ name }) => name) }
+  }
+  // One wrong name is often written on many pages.
+  const found = new Map<string, Suggestion>()
+  return (written) => {
+    const suggestion = found.get(written) ?? find(written)
+    found.set(written, suggestion)
+    return suggestion
   }
 }
 
