@@ -48,6 +48,7 @@ export async function run(options: Options): Promise<number> {
     const path = decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/')
     if (path === '/.built') {
       response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' })
+      response.flushHeaders()
       listeners.add(response)
       response.on('close', () => listeners.delete(response))
       return

@@ -185,7 +185,8 @@ function loadSheets(row: Row<'drawings'>, machine: Folder, sink: Sink): Sheet[] 
       number,
       file: machine.label + path,
       exists: machine.size(path) !== undefined,
-      svg: '',
+      readable: false,
+      svg: () => '',
       viewBox: { x: 0, y: 0, width: 0, height: 0 },
       texts: [],
     }

@@ -8,7 +8,15 @@ import { identity, type Matrix, multiply, parseTransform } from './svg-transform
 
 /** Reads one SVG sheet: cleans it and finds its texts. An empty sheet, with a finding, when it is broken. */
 export function parseSheet(source: SourceText, number: number, sink: Sink): Sheet {
-  const empty: Sheet = { number, file: source.file, exists: true, svg: '', viewBox: { x: 0, y: 0, width: 0, height: 0 }, texts: [] }
+  const empty: Sheet = {
+    number,
+    file: source.file,
+    exists: true,
+    readable: false,
+    svg: () => '',
+    viewBox: { x: 0, y: 0, width: 0, height: 0 },
+    texts: [],
+  }
   let tree: Root
   try {
     tree = fromXml(source.text)
@@ -50,7 +58,15 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   Object.assign(clean.attributes, { x: String(x), y: String(y), width: String(width), height: String(height) })
   const texts: SheetText[] = []
   collectTexts(clean, identity, 16, texts)
-  return { number, file: source.file, exists: true, svg: toXml(clean, { closeEmptyElements: true }), viewBox: { x, y, width, height }, texts }
+  return {
+    number,
+    file: source.file,
+    exists: true,
+    readable: true,
+    svg: () => toXml(clean, { closeEmptyElements: true }),
+    viewBox: { x, y, width, height },
+    texts,
+  }
 }
 
 const dropped = new Set(['script', 'foreignObject', 'metadata', 'iframe', 'audio', 'video', 'animate', 'set', 'handler'])

@@ -30,8 +30,10 @@ export interface Sheet {
   file: string
   /** Whether there is such a file. */
   exists: boolean
-  /** Cleaned SVG: no scripts, no outside references. Empty when the file is missing or broken. */
-  svg: string
+  /** Whether it was read: false when the file is missing or broken. */
+  readable: boolean
+  /** Cleaned SVG: no scripts, no outside references. Written out when it is asked for: a check never asks. */
+  svg(): string
   viewBox: { x: number; y: number; width: number; height: number }
   texts: readonly SheetText[]
 }

@@ -43,5 +43,5 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<st
 function writeSheets({ drawings }: Machine, siteDir: string): void {
   mkdirSync(join(siteDir, 'sheets'), { recursive: true })
   for (const { number, sheetList } of drawings)
-    for (const sheet of sheetList) if (sheet.svg) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg)
+    for (const sheet of sheetList) if (sheet.readable) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg())
 }

@@ -7,7 +7,7 @@ import type { SearchKind } from '../../../search/entry.ts'
 export interface SearchLabels {
   /** Headings over what was found: devices, alarms, parts, drawings, lockouts, other pages. */
   kinds: Record<SearchKind, string>
-  /** `{count} found` */
+  /** `{count} found`; a full stop is added to this and the next seven where they have none. */
   results: string
   oneResult: string
   /** `Nothing found for “{typed}”.` */

@@ -33,7 +33,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
   let latest: { query: string; limit: number; result: Promise<SearchResult | undefined> } | undefined
 
   const say = (sentences: readonly string[]) => {
-    status.textContent = sentences.join(' ')
+    status.textContent = sentences.map((sentence) => (/[.:!?]$/.test(sentence) ? sentence : `${sentence}.`)).join(' ')
   }
   const showLists = (shown: boolean) => {
     if (lists) lists.hidden = !shown
