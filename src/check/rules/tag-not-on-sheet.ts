@@ -17,7 +17,7 @@ export const tagNotOnSheet: Rule = {
     for (const { tag, drawing, sheet, place } of sheetClaims(machine)) {
       const sheets = byNumber.get(drawing) ?? []
       const named = sheets.length === 1 && sheet === undefined ? sheets[0] : sheets.find(({ number }) => number === sheet)
-      if (!named || !named.readable || shows(named, tag)) continue
+      if (!named?.readable || shows(named, tag)) continue
       // A tag that is unknown, or no tag, is reported as such.
       if (!known.has(tag) || checkDesignation(tag, file.designation)) continue
       const alike = named.texts.find(({ text }) => normalise(text) === normalise(tag))
