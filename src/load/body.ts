@@ -13,7 +13,7 @@ import { suggestKey } from './suggest-key.ts'
 
 type JsxElement = Extract<Nodes, { type: 'mdxJsxFlowElement' | 'mdxJsxTextElement' }>
 /** A reference as the body alone shows it; the page and its options are added when it is linked. */
-export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'> & Partial<Pick<Reference, 'fits'>>
+export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'> & Partial<Pick<Reference, 'fits' | 'listed'>>
 
 export interface BodyFacts {
   headings: Heading[]
@@ -165,7 +165,7 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
   }
   const sheet = node.name === 'Drawing' ? placed.get('sheet') : undefined
   const last = references.findLast(({ kind }) => kind === 'drawing')
-  if (sheet && last && /^\d+$/.test(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
+  if (sheet && last && /^-?\d+(\.\d+)?$/.test(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
   if (node.name === 'Fact' && !placed.has('tag') && walk.collection !== 'lessons' && walk.collection !== 'components') {

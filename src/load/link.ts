@@ -67,8 +67,7 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     pages: keptPages.map(({ page }) => asFitted(page, (option) => fitted.has(option))).sort((a, b) => compare(a.id, b.id)),
     references: [...references, ...keptPages.flatMap(({ references }) => references)]
       .filter(({ fits }) => kept(fits))
-      // A lockout lists the sources of every unit; one that this unit does not have needs no isolation.
-      .filter(({ kind, id }) => kind !== 'energy' || absent.get(`energy:${id}`)?.reason !== 'left-out')
+      .filter(({ kind, id, listed }) => !listed || absent.get(`${kind}:${id}`)?.reason !== 'left-out')
       // A misspelt option would leave its page out of every unit, and never be seen.
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,

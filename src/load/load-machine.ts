@@ -95,7 +95,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
     formats: tables.formats.rows,
-    drawings: register.rows.map((row): Drawing => ({ ...row, sheetList: loadSheets(row, machine, sink) })),
+    drawings: register.rows.map((row): Drawing => ({ ...row, sheetList: loadSheets(row, machine, read, sink) })),
     energy: energy.sources,
     training: trained.training,
     terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
@@ -175,11 +175,11 @@ function mergeTerms(terms: readonly Term[]): Term[] {
   return [...byId.values()].sort((a, b) => compare(a.id, b.id))
 }
 
-function loadSheets(row: Row<'drawings'>, machine: Folder, sink: Sink): Sheet[] {
+function loadSheets(row: Row<'drawings'>, machine: Folder, read: Read, sink: Sink): Sheet[] {
   return Array.from({ length: Math.min(row.sheets.value, 999) }, (_, index): Sheet => {
     const number = index + 1
     const path = sheetPath(row, number)
-    const source = machine.size(path) === undefined ? undefined : readText(machine, path, sink)
+    const source = machine.size(path) === undefined ? undefined : read(machine, path)
     if (source) return parseSheet(source, number, sink)
     return {
       number,

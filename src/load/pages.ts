@@ -70,7 +70,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
     if (file.language === '') continue
     const source = sources.find((it) => it.collection === file.collection && it.name === file.name)
     if (source?.shared === file.shared) {
-      if (!translations.includes(file.language))
+      if (!file.shared && !translations.includes(file.language))
         sink(loadRules.strayFile, {
           message: `machine.yaml lists no translation into \`${file.language}\``,
           place: startOf(file),
@@ -183,7 +183,9 @@ function loadText(
 function frontmatterReferences(collection: Collection, frontmatter: object, yaml: YamlValue): BodyReference[] {
   const references: BodyReference[] = []
   const add = (kind: Reference['kind'], value: unknown, path: readonly (string | number)[]) => {
-    if (typeof value === 'string') references.push({ kind, id: value, place: inQuotes(yaml, path) })
+    // `tags` and `energy` list what the page is about on any unit; the text itself may not speak of what is not fitted.
+    const listed = path[0] === 'tags' || path[0] === 'energy'
+    if (typeof value === 'string') references.push({ kind, id: value, place: inQuotes(yaml, path), ...(listed ? { listed } : {}) })
   }
   const values = new Map<string, unknown>(Object.entries(frontmatter))
   for (const [key, kind] of Object.entries(pageReferences[collection])) {

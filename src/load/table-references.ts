@@ -29,7 +29,8 @@ export function tableReferences(table: TableName, rows: readonly AnyRow[]): Refe
       const cells = (Array.isArray(value) ? value : value === undefined ? [] : [value]) as Located<string>[]
       for (const { value: id, place } of cells) {
         const sheet = kind === 'drawing' && column === 'drawing' ? (values.get('sheet') as Located<number> | undefined) : undefined
-        references.push({ kind, id, place, fits: kind === 'option' ? [] : fits, ...(sheet ? { sheet } : {}) })
+        const listed = table === 'alarms' && column === 'tags'
+        references.push({ kind, id, place, fits: kind === 'option' ? [] : fits, ...(sheet ? { sheet } : {}), ...(listed ? { listed } : {}) })
       }
     }
   }

@@ -33,6 +33,14 @@ const names: Record<TableName, string> = {
 export function loadTable<T extends TableName>(table: T, source: SourceText, options: TableOptions, sink: Sink): TableRows<T> {
   const columns: Record<string, Column> = tables[table]
   const csv = parseCsv(source, sink)
+  if (csv.header.length === 0) {
+    sink(loadRules.missingColumn, {
+      message: `the ${names[table]} is empty`,
+      place: source.place(0),
+      help: 'export it again, with its heading line, or take it out of machine.yaml',
+    })
+    return { rows: [], broken: [], readable: false }
+  }
   const { positions, complete } = matchHeader(table, csv, source, options, sink)
   if (!complete) return { rows: [], broken: [], readable: false }
   const rows: Row<T>[] = []

@@ -136,6 +136,8 @@ export interface Reference {
   sheet?: Located<number>
   /** Options under which the place that refers is kept; empty: always. */
   fits: readonly string[]
+  /** It stands in a list for every unit: a unit that does not have the thing leaves it out. */
+  listed?: true
 }
 
 export interface Term {
