@@ -1,4 +1,4 @@
-import { gunzipSync, gzipSync } from 'node:zlib'
+import { gunzipSync } from 'node:zlib'
 import {
   externKind,
   functionType,
@@ -24,7 +24,7 @@ const mark = 'pagefind_dcd'
 const secondResult = '__second_result'
 
 export interface Lowered {
-  /** The engine, packed as before. */
+  /** The engine as Pagefind takes it, but not compressed: a panel would take longer to unpack it than to read it. */
   packed: Uint8Array
   /** Exported functions that had two results. `patchEngineScript` gives them the second one back. */
   pairs: string[]
@@ -40,7 +40,7 @@ export function lowerEngine(packed: Uint8Array): Lowered {
   if (raw.subarray(0, mark.length).toString() !== mark) throw new Error('the engine of Pagefind is packed in another way than before')
   const { module, pairs } = lowerModule(raw.subarray(mark.length))
   if (!WebAssembly.validate(module)) throw new Error('the engine of Pagefind is not valid after lowering')
-  return { packed: gzipSync(Buffer.concat([Buffer.from(mark), module]), { level: 9 }), pairs }
+  return { packed: Buffer.concat([Buffer.from(mark), module]), pairs }
 }
 
 /** Changes the two places of pagefind.js that must know of the lowered engine. */

@@ -57,6 +57,8 @@ export interface SearchResult {
 export interface SearchOptions {
   /** Most hits in each of the two lists; 10 unless told. */
   limit?: number
+  /** Called with the things found by their name, before the text of the pages has been searched; not without any. */
+  onNames?: (exact: ExactHit[]) => void
 }
 
 /** What `search/core.js` puts on `window` as `FettleSearch`. */

@@ -24,7 +24,7 @@ beforeAll(async () => {
   version = JSON.parse(text('pagefind-entry.json')).version
 })
 
-const bare = (packed: Uint8Array) => new Uint8Array(gunzipSync(packed).subarray('pagefind_dcd'.length))
+const bare = (packed: Uint8Array) => new Uint8Array(packed.subarray('pagefind_dcd'.length))
 
 function section(module: Uint8Array, id: number) {
   const bytes = readSections(module).find((it) => it.id === id)?.bytes
@@ -51,11 +51,11 @@ test('the pinned Pagefind is the one that was measured in old browsers', () => {
 
 test('an engine needs newer browsers before lowering and runs in old ones after it', () => {
   for (const packed of engines.values()) {
-    expect(shape(bare(packed))).toEqual({ mostResults: 2, tables: 2, secondIsReference: true })
+    expect(shape(bare(gunzipSync(packed)))).toEqual({ mostResults: 2, tables: 2, secondIsReference: true })
     const lowered = lowerEngine(packed)
     expect(shape(bare(lowered.packed))).toEqual({ mostResults: 1, tables: 1, secondIsReference: false })
     expect(lowered.pairs.sort()).toEqual(['filters', 'request_all_filter_indexes', 'request_filter_indexes', 'request_indexes', 'search'])
-    expect(lowered.packed.length).toBeLessThan(packed.length * 1.05)
+    expect(lowered.packed.length).toBeLessThan(gunzipSync(packed).length * 1.05)
   }
 })
 

@@ -7,8 +7,8 @@ import type { SearchLabels } from '../../src/site/scripts/search/labels.ts'
 export const labels: Record<'en' | 'es', SearchLabels> = {
   en: {
     kinds: { tag: 'Devices', alarm: 'Alarms', part: 'Parts', drawing: 'Drawings', lockout: 'Lockouts', page: 'Pages' },
-    results: '{count} found.',
-    oneResult: '1 found.',
+    results: '{count} found',
+    oneResult: '1 found',
     nothing: 'Nothing found for “{typed}”.',
     instead: 'Searched for “{used}” instead of “{typed}”.',
     also: 'Searched for “{used}”: that is what “{typed}” is called here.',

@@ -26,7 +26,7 @@ export function pagefindAsker(): Ask {
 
 async function ask(text: string, limit: number, widened: Set<string>): Promise<EngineAnswer> {
   const words = text.split(' ')
-  await widen(words[words.length - 1] ?? '', widened)
+  await Promise.all([preload(text), widen(words[words.length - 1] ?? '', widened)])
   const { results } = await search(text)
   const numbers = words.filter((word) => /\d/.test(word)).map(squash)
   const looked = await Promise.all(results.slice(0, limit).map(async (hit) => ({ hit, page: await hit.data() })))

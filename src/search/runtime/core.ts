@@ -1,4 +1,4 @@
-import type { Terms } from '../entry.ts'
+import type { SearchEntry, Terms } from '../entry.ts'
 import { type EngineAnswer, mergePages, pageOwners, type RankedPage } from '../merge-pages.ts'
 import { indexTerms, planQuery, type TextSearch } from '../plan-query.ts'
 import type { ExactHit, FettleSearch, PageHit, PassagePart, SearchOptions, SearchResult } from '../result.ts'
@@ -56,30 +56,21 @@ function createSearch(): FettleSearch {
     }
   }
 
-  async function search(query: string, { limit = 10 }: SearchOptions = {}): Promise<SearchResult> {
+  async function search(query: string, { limit = 10, onNames }: SearchOptions = {}): Promise<SearchResult> {
     // An empty question makes the engine ready while the names are loaded.
     void ask('', 0).catch(() => undefined)
     const { index, ownerOf } = await takeTerms()
     const { names, searches, notes, asked } = planQuery(index, query)
+    const exactHits = (pages: readonly RankedPage[]) =>
+      names.found.slice(0, limit).map(({ entry }): ExactHit => exactHit(entry, entry === names.definite?.entry, pages, addressOf))
+    if (names.found.length > 0) onNames?.(exactHits([]))
     const { answers, error } = await askAll(searches, limit + Math.min(names.found.length, limit))
     const ranked = mergePages(answers, ownerOf, asked)
     const named = new Set(names.found.map(({ entry }) => entry.path))
     const pages = ranked.filter(({ entry }) => !entry || !named.has(entry.path))
     const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total))
     return {
-      exact: names.found.slice(0, limit).map(({ entry }): ExactHit => {
-        const { kind, id, title, place, path } = entry
-        const page = ranked.find((page) => page.path === path)
-        return {
-          kind,
-          id,
-          title,
-          ...(place === undefined ? {} : { place }),
-          url: addressOf(path),
-          definite: entry === names.definite?.entry,
-          ...(page ? { passage: passageOf(page) } : {}),
-        }
-      }),
+      exact: exactHits(ranked),
       near: names.near && names.found.length > 0,
       pages: pages.slice(0, limit).map((page) => pageHit(page, addressOf)),
       notes,
@@ -98,6 +89,20 @@ function createSearch(): FettleSearch {
       await Promise.all([ready, useful]).catch(() => undefined)
     },
     mode: () => mode,
+  }
+}
+
+function exactHit(entry: SearchEntry, definite: boolean, pages: readonly RankedPage[], addressOf: (path: string) => string): ExactHit {
+  const { kind, id, title, place, path } = entry
+  const page = pages.find((page) => page.path === path)
+  return {
+    kind,
+    id,
+    title,
+    ...(place === undefined ? {} : { place }),
+    url: addressOf(path),
+    definite,
+    ...(page ? { passage: passageOf(page) } : {}),
   }
 }
 

@@ -1,4 +1,4 @@
-import type { SearchResult } from '../../../search/result.ts'
+import type { ExactHit, SearchResult } from '../../../search/result.ts'
 import { fill, type SearchLabels } from './labels.ts'
 import { keepQuery, queryOfAddress } from './query-address.ts'
 import { showResults } from './show-results.ts'
@@ -30,6 +30,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
 
   let pause: ReturnType<typeof setTimeout> | undefined
   let limit = pageSize
+  let answered = false
   let latest: { query: string; limit: number; result: Promise<SearchResult | undefined> } | undefined
 
   const say = (sentences: readonly string[]) => {
@@ -42,7 +43,12 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
   async function find(query: string, own: () => boolean): Promise<SearchResult | undefined> {
     try {
       if (!engine) throw new Error('search/core.js is not there')
-      const result = await engine.search(query, { limit })
+      // The first answer waits for the engine to start, so its names are shown at once.
+      const onNames = (exact: ExactHit[]) => {
+        if (!answered && own()) showResults(results, { exact, pages: [] }, labels)
+      }
+      const result = await engine.search(query, { limit, onNames })
+      answered = true
       if (!own()) return undefined
       showResults(results, result, labels)
       say(describe(query, result, labels))

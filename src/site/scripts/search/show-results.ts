@@ -5,7 +5,7 @@ import type { SearchLabels } from './labels.ts'
 type Hit = ExactHit | PageHit
 
 /** Shows what was found as one list for each kind, the kind of the best hit first. Text is never read as HTML. */
-export function showResults(place: HTMLElement, { exact, pages }: SearchResult, labels: SearchLabels): void {
+export function showResults(place: HTMLElement, { exact, pages }: Pick<SearchResult, 'exact' | 'pages'>, labels: SearchLabels): void {
   const groups = new Map<SearchKind, Hit[]>()
   for (const hit of [...exact, ...pages]) groups.set(hit.kind, [...(groups.get(hit.kind) ?? []), hit])
   place.textContent = ''
