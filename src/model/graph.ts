@@ -49,7 +49,7 @@ export function graphOf(machine: Machine): Graph {
   const alarmsByTag = groupBy(machine.alarms, ({ tags }) => tags.map(({ value }) => value))
   const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
   const sightings = groupBy(sightingsOn(machine, devices), ({ text }) => [text.text])
-  const naming = referrers(machine)
+  const naming = referrers(machine, pages)
   const of = <C extends AnyPage['collection']>(collection: C) =>
     machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
   const lessons = of('lessons')
@@ -104,14 +104,16 @@ function sightingsOn(machine: Machine, devices: ReadonlyMap<string, Device>): Si
 }
 
 /** `<kind>:<id>` -> the pages that refer to it in the source language, each once, by id. */
-function referrers(machine: Machine): Map<string, AnyPage[]> {
+function referrers(machine: Machine, pages: ReadonlyMap<string, AnyPage>): Map<string, AnyPage[]> {
   const found = new Map<string, AnyPage[]>()
   for (const { kind, id, page } of machine.references) {
-    if (!page || page.language !== machine.sourceLanguage) continue
+    // A reference holds its page as it was read; the machine holds it as the unit has it.
+    const own = page && page.language === machine.sourceLanguage ? pages.get(page.page.id) : undefined
+    if (!own) continue
     const key = `${kind}:${id}`
     const list = found.get(key)
-    if (!list) found.set(key, [page.page])
-    else if (!list.includes(page.page)) list.push(page.page)
+    if (!list) found.set(key, [own])
+    else if (!list.includes(own)) list.push(own)
   }
   return found
 }

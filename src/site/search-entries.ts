@@ -18,7 +18,13 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
     switch (view.kind) {
       case 'device': {
         const device = graph.device(view.tag)
-        return device ? entry('tag', view.tag, say(device.description), areaName(device.area?.value)) : []
+        if (!device) return []
+        const place = areaName(device.area?.value)
+        // A technician in the cabinet has a terminal, a wire or an address, and wants the device.
+        const points = graph.signalsOf(view.tag).flatMap(({ address, terminal, wire }) => [address, terminal, wire].flatMap((it) => it?.value ?? []))
+        return [view.tag, ...new Set(points)].flatMap((name) =>
+          entry('tag', name, name === view.tag ? say(device.description) : `${view.tag} ${say(device.description)}`, place),
+        )
       }
       case 'alarm': {
         const alarm = graph.alarm(view.number)

@@ -1,6 +1,6 @@
 import { load, save } from './store.ts'
 
-/** The switch between light and dark, and language links that keep the place on the page. */
+/** The switch between light and dark, the print button, and language links that keep the place on the page. */
 export function startTheme(): void {
   const root = document.documentElement
   for (const button of document.querySelectorAll<HTMLButtonElement>('[data-theme-switch]')) {
@@ -10,6 +10,10 @@ export function startTheme(): void {
       root.dataset.theme = dark ? 'light' : 'dark'
       save('fettle.theme', root.dataset.theme)
     })
+  }
+  for (const button of document.querySelectorAll<HTMLButtonElement>('[data-print]')) {
+    button.hidden = false
+    button.addEventListener('click', () => print())
   }
   if (load('fettle.theme') === undefined) delete root.dataset.theme
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-keep-anchor]')) {

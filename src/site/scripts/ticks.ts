@@ -35,7 +35,8 @@ function startBoard(board: HTMLElement): void {
         .replace('{open}', String(open))
         .replace('{all}', String(points.length))
   }
-  const forget = remember(board, boxes, 'board', show)
+  const when = board.querySelector<HTMLElement>('[data-board-when]')
+  const forget = remember(board, boxes, 'board', show, when ?? undefined)
   for (const button of board.querySelectorAll<HTMLButtonElement>('[data-clear]')) {
     button.hidden = false
     button.addEventListener('click', forget)
@@ -44,24 +45,46 @@ function startBoard(board: HTMLElement): void {
 
 const boxesOf = (owner: Element, selector: string) => [...owner.querySelectorAll<HTMLInputElement>(selector)]
 
-/** Restores the ticks, saves each change, and returns what clears them. */
+/** After this time a tick is of another job: it is not restored. */
+const keptForMs = 12 * 60 * 60 * 1000
+
+/**
+ * Restores the ticks of the last hours, saves each change with its time, and returns what clears them. `when`
+ * tells the reader how old they are, so that nobody takes the ticks of an earlier shift for locks.
+ */
 function remember(
   owner: HTMLElement,
   boxes: readonly HTMLInputElement[],
   name: string,
   show: (boxes: readonly HTMLInputElement[]) => void,
+  when?: HTMLElement,
 ): () => void {
   const key = pageKey(name)
-  const kept = load(key) ?? ''
-  for (const [index, box] of boxes.entries()) box.checked = kept[index] === '1'
+  const [ticks = '', savedAt = ''] = (load(key) ?? '').split('@')
+  const age = Date.now() - Number(savedAt)
+  const fresh = age >= 0 && age < keptForMs
+  if (!fresh) save(key, undefined)
+  for (const [index, box] of boxes.entries()) box.checked = fresh && ticks[index] === '1'
+  const tell = (time: number) => {
+    if (!when) return
+    when.hidden = !boxes.some(({ checked }) => checked)
+    when.textContent = (when.dataset.text ?? '').replace(
+      '{when}',
+      new Date(time).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' }),
+    )
+  }
   owner.addEventListener('change', () => {
-    save(key, boxes.map(({ checked }) => (checked ? '1' : '0')).join(''))
+    const now = Date.now()
+    save(key, `${boxes.map(({ checked }) => (checked ? '1' : '0')).join('')}@${now}`)
     show(boxes)
+    tell(now)
   })
   show(boxes)
+  tell(Number(savedAt))
   return () => {
     for (const box of boxes) box.checked = false
     save(key, undefined)
     show(boxes)
+    tell(0)
   }
 }
