@@ -92,6 +92,13 @@ test('with no worker the page itself finds the same', async () => {
   expect(await search(opened.page, 'lift')).toEqual(inWorker)
   expect(await opened.page.evaluate(() => window.FettleSearch?.mode())).toBe('page')
   expect(inWorker.pages.length).toBeGreaterThan(3)
+  const early = await opened.page.evaluate(async () => {
+    const ids: string[] = []
+    await window.FettleSearch?.search('prs104', { onNames: (exact) => ids.push(...exact.map(({ id }) => id)) })
+    await window.FettleSearch?.search('lift', { onNames: () => ids.push('none') })
+    return ids
+  })
+  expect(early).toEqual(['PRS104'])
   expect(opened.faults()).toEqual([])
   await opened.close()
 })
@@ -158,9 +165,16 @@ test('without the index the reader is told, and led to the lists', async () => {
   await eventually(() => status(opened.page).textContent()).toContain('cannot be loaded')
   expect(await opened.page.locator('[data-search-fallback]').isVisible()).toBe(true)
   await opened.page.unroute('**/core.js')
-  await opened.page.route(/index\/en/, (route) => route.abort())
-  await opened.page.goto(fromDisk('search.html', '?q=prs104'))
-  await eventually(() => shown(opened.page)).toEqual(['PRS104'])
+  for (const missing of [/wasm\.en/, /pagefind\.en/, /index\/en/, /fragment\/en/]) {
+    await opened.page.route(missing, (route) => route.abort())
+    await opened.page.goto(fromDisk('search.html', '?q=prs104'))
+    await eventually(() => status(opened.page).textContent()).toBe('1 found. Only names were searched: this browser cannot search the text.')
+    expect(await shown(opened.page)).toEqual(['PRS104'])
+    await opened.page.unroute(missing)
+  }
+  // The last was a file of passages, which is asked for again.
+  await opened.page.fill('[name=q]', 'prs104 lift')
+  await eventually(() => shown(opened.page)).toEqual(['PRS104', 'A0104'])
   await opened.close()
 })
 

@@ -3,7 +3,9 @@ import { squash } from '../ident.ts'
 import type { EngineAnswer, EnginePage } from '../merge-pages.ts'
 import { basePath } from './packed-files.ts'
 import { readPassage } from './passage.ts'
-import type { Ask } from './scope.ts'
+import type { Ask, EngineScope } from './scope.ts'
+
+declare const self: EngineScope
 
 /** Words of a passage. */
 const excerptLength = 26
@@ -18,10 +20,19 @@ export function pagefindAsker(): Ask {
   const widened = new Set<string>()
   let last: Promise<unknown> = Promise.resolve()
   return (text, limit) => {
-    const answer = last.then(() => ask(text, limit, widened))
+    const answer = last.then(() => ask(text, limit, widened)).finally(() => failIfIncomplete(widened))
     last = answer.catch(() => undefined)
     return answer
   }
+}
+
+/** Pagefind goes on without a file that it cannot load, and would find nothing where there is something. The next question tries again. */
+function failIfIncomplete(widened: Set<string>): void {
+  const { failure } = self.__fettleHost
+  if (failure === undefined) return
+  delete self.__fettleHost.failure
+  widened.clear()
+  throw new Error(failure)
 }
 
 async function ask(text: string, limit: number, widened: Set<string>): Promise<EngineAnswer> {

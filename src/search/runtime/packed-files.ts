@@ -8,7 +8,12 @@ export const basePath = '/__pagefind/'
 /** Takes the place of `fetch` in Pagefind: its only way to its files. */
 export async function readPacked(address: string): Promise<object> {
   const name = address.slice(basePath.length).replace(/\?.*$/, '')
-  const bytes = decodeBase64(await self.__fettleHost.load(name))
+  const host = self.__fettleHost
+  const content = await host.load(name).catch((error: unknown) => {
+    host.failure = error instanceof Error ? error.message : String(error)
+    throw error
+  })
+  const bytes = decodeBase64(content)
   return {
     ok: true,
     status: 200,

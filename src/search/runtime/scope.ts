@@ -6,6 +6,8 @@ export interface EngineHost {
   language: string
   /** Content of a packed file, in base64. */
   load(name: string): Promise<string>
+  /** Why a file could not be loaded for the question in hand. */
+  failure?: string
 }
 
 export type Ask = (text: string, limit: number) => Promise<EngineAnswer>
