@@ -18,11 +18,11 @@ const options = {
 
 /**
  * Our engine script and Pagefind's as one classic script. Pagefind reaches its files with `fetch`, its language
- * through `document`, and may start a worker of its own: imports of ours take the place of all three.
+ * through `document`, and may start a worker of its own: imports of ours take the place of these.
  */
 export async function bundleEngine(pagefindScript: string, pairs: readonly string[]): Promise<string> {
   const contents = [
-    `import { readPacked as fetch, languageOnly as document } from ${JSON.stringify(runtimeFile('packed-files.ts'))}`,
+    `import { readPacked as fetch, languageOnly as document, segmenting as Intl } from ${JSON.stringify(runtimeFile('packed-files.ts'))}`,
     'const Worker = undefined',
     patchEngineScript(pagefindScript, pairs),
   ].join('\n')

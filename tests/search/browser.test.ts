@@ -151,9 +151,9 @@ test('results follow the typing, Enter opens the thing that was named, Escape cl
   await eventually(() => shown(page)).toEqual(['PRS104', 'A0104'])
 
   await page.goto(fromDisk('search.html', '#q=LS10'))
-  await eventually(async () => (await shown(page)).length).toBe(12)
+  await eventually(async () => (await shown(page)).length).toBe(10)
   await page.click('.search-more')
-  await eventually(async () => (await shown(page)).length).toBe(24)
+  await eventually(async () => (await shown(page)).length).toBe(20)
   expect(opened.faults()).toEqual([])
   await opened.close()
 })

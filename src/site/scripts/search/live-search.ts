@@ -16,7 +16,7 @@ export interface SearchPlaces {
 /** A pause in typing after which the results are renewed. */
 const pauseMs = 60
 /** Results of each sort at first, and more with each touch of the button. */
-const pageSize = 12
+const pageSize = 10
 
 /** Renews the results while the reader types. */
 export function startLiveSearch({ form, input, results, status, lists }: SearchPlaces, labels: SearchLabels): void {
