@@ -1,7 +1,8 @@
+import { existsSync } from 'node:fs'
 import { join, relative, resolve, sep } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { diskFolder, type Folder } from '../load/folder.ts'
-import type { Options } from './options.ts'
+import { type Options, UsageError } from './options.ts'
 
 /** The folder of Fettle itself, with its package.json, `content/` and `node_modules`. */
 export const packageDir = fileURLToPath(new URL('../../', import.meta.url))
@@ -14,5 +15,7 @@ export function openFolder(path: string): Folder {
 }
 
 export function openShared(options: Options): Folder {
-  return openFolder(options.get('shared') ?? join(packageDir, 'content'))
+  const shared = options.get('shared')
+  if (shared !== undefined && !existsSync(shared)) throw new UsageError(`there is no folder \`${shared}\``)
+  return openFolder(shared ?? join(packageDir, 'content'))
 }

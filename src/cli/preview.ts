@@ -1,4 +1,4 @@
-import { createReadStream, existsSync, mkdtempSync, rmSync, watch } from 'node:fs'
+import { createReadStream, mkdtempSync, rmSync, statSync, watch } from 'node:fs'
 import { createServer, type ServerResponse } from 'node:http'
 import { tmpdir } from 'node:os'
 import { extname, join, resolve, sep } from 'node:path'
@@ -45,7 +45,11 @@ export async function run(options: Options): Promise<number> {
   }
 
   const server = createServer((request, response) => {
-    const path = decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/')
+    const path = pathOf(request.url ?? '/')
+    if (path === undefined) {
+      response.writeHead(400, { 'content-type': 'text/plain' }).end('not an address\n')
+      return
+    }
     if (path === '/.built') {
       response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' })
       response.flushHeaders()
@@ -54,7 +58,7 @@ export async function run(options: Options): Promise<number> {
       return
     }
     const file = resolve(site, `.${path.endsWith('/') ? `${path}index.html` : path}`)
-    if (!file.startsWith(site + sep) || !existsSync(file)) {
+    if (!file.startsWith(site + sep) || !statSync(file, { throwIfNoEntry: false })?.isFile()) {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
       return
     }
@@ -67,7 +71,14 @@ export async function run(options: Options): Promise<number> {
   })
 
   await rebuild()
-  await new Promise<void>((ready) => server.listen(port, '127.0.0.1', ready))
+  const listening = await new Promise<string | undefined>((done) => {
+    server.once('error', (error) => done(error.message))
+    server.listen(port, '127.0.0.1', () => done(undefined))
+  })
+  if (listening !== undefined) {
+    rmSync(dir, { recursive: true, force: true })
+    throw new UsageError(`port ${port} cannot be used: ${listening}; choose another with --port`)
+  }
   const address = server.address()
   progress.done(`http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}/  (end with Ctrl+C)`)
 
@@ -92,4 +103,13 @@ export async function run(options: Options): Promise<number> {
   server.close()
   rmSync(dir, { recursive: true, force: true })
   return 0
+}
+
+/** The path of an address; undefined when it is not one, such as a stray `%`. */
+function pathOf(url: string): string | undefined {
+  try {
+    return decodeURIComponent(url.split('?')[0] ?? '/')
+  } catch {
+    return undefined
+  }
 }

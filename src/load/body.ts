@@ -106,6 +106,20 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
     })
     return
   }
+  if (node.name === 'Safety' && around.some((it) => it.type === 'mdxJsxFlowElement' && it.name === 'Safety')) {
+    sink(loadRules.misplacedElement, {
+      message: '`<Safety>` stands inside another',
+      place: namePlace,
+      help: 'one message speaks of one hazard: close the first before the second begins',
+    })
+  }
+  if (node.name === 'Include' && walk.collection === 'cautions') {
+    sink(loadRules.misplacedElement, {
+      message: 'a caution includes another caution',
+      place: namePlace,
+      help: 'include both on the page that needs them',
+    })
+  }
   const parent = [...around]
     .reverse()
     .find((it): it is JsxElement => (it.type === 'mdxJsxFlowElement' || it.type === 'mdxJsxTextElement') && it.name !== 'Fitted')

@@ -21,3 +21,15 @@ function withChildren<N extends Nodes>(node: N, kept: (option: string) => boolea
   // The children of an element that is opened stand where the element stood, so the kinds fit.
   return { ...node, children } as N
 }
+
+/** The anchors that are left in a body: its headings and written anchors. */
+export function anchorsOf(node: Nodes): string[] {
+  const own: string[] = []
+  const id = node.data && 'hProperties' in node.data ? node.data.hProperties?.id : undefined
+  if (node.type === 'heading' && typeof id === 'string') own.push(id)
+  if ((node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') && node.name === 'Anchor') {
+    const written = node.attributes.find((it) => it.type === 'mdxJsxAttribute' && it.name === 'id')?.value
+    if (typeof written === 'string') own.push(written)
+  }
+  return 'children' in node ? [...own, ...node.children.flatMap(anchorsOf)] : own
+}

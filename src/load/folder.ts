@@ -37,7 +37,11 @@ export function diskFolder(dir: string, label: string): Folder {
       return found.sort(compare)
     },
     size: (path) => statSync(join(dir, path), { throwIfNoEntry: false })?.size,
-    read: (path) => readFileSync(join(dir, path)),
+    read(path) {
+      // A pipe or a device would never end.
+      if (!statSync(join(dir, path)).isFile()) throw new Error('it is no plain file')
+      return readFileSync(join(dir, path))
+    },
     onDisk: (path) => join(dir, path),
   }
 }

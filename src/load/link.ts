@@ -1,6 +1,6 @@
-import type { AnyPage, Machine, NamedThing, Reference } from '../model/machine.ts'
+import type { AnyPage, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
-import { fittedBody } from './fitted.ts'
+import { anchorsOf, fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
@@ -75,8 +75,11 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
 }
 
 function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
-  const translations = new Map([...page.translations].map(([language, text]) => [language, { ...text, body: fittedBody(text.body, kept) }]))
-  return { ...page, body: fittedBody(page.body, kept), translations }
+  const shown = <T extends PageText>(text: T): T => {
+    const body = fittedBody(text.body, kept)
+    return body === text.body ? text : { ...text, body, anchors: new Set(anchorsOf(body)) }
+  }
+  return { ...shown(page), translations: new Map([...page.translations].map(([language, text]) => [language, shown(text)])) }
 }
 
 function optionsOf(page: AnyPage): readonly string[] {

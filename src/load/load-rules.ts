@@ -47,6 +47,7 @@ export const loadRules = {
     'A misspelt heading hides a whole column from the manual.',
     'note',
   ),
+  duplicateColumn: rule('duplicate-column', 'A data file has two columns with the same heading.', 'It is uncertain which of them the manual shows.'),
   missingValue: rule('missing-value', 'A row lacks a value that is needed.', 'The device, part or alarm cannot be shown without it.'),
   extraCells: rule(
     'extra-cells',

@@ -96,7 +96,15 @@ const startOf = ({ folder, path }: PageFile): Place => ({ file: folder.label + p
 function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): PageFile[] {
   const files: PageFile[] = []
   for (const path of folder.list()) {
-    if (!path.startsWith(root)) continue
+    if (!path.startsWith(root)) {
+      if (/\.mdx$/.test(path))
+        sink(loadRules.strayFile, {
+          message: `\`${path}\` lies outside \`pages/\` and is not read`,
+          place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 },
+          help: `move it to pages/<collection>/; the collections are ${collections.join(', ')}`,
+        })
+      continue
+    }
     const [collection = '', ...rest] = path.slice(root.length).split('/')
     const known = collections.find((it) => it === collection)
     const place = { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }

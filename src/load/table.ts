@@ -83,28 +83,36 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
   const positions = new Map<string, number>()
   const used = new Set<number>()
   const wanted = [...Object.keys(columns), ...Object.keys(headings).filter((name) => name.includes('.'))]
-  const plain = new Set(wanted)
   for (const [index, { value }] of csv.header.entries()) {
     const name = wanted.find((it) => (headings[it] ?? it) === value) ?? translated(value, columns)
     if (name === undefined) continue
-    positions.set(name, index)
-    plain.delete(name)
     used.add(index)
+    const first = positions.get(name)
+    if (first === undefined) {
+      positions.set(name, index)
+      continue
+    }
+    sink(loadRules.duplicateColumn, {
+      message: `the column \`${value}\` is there twice`,
+      place: csv.header[index]?.place ?? source.place(0),
+      related: [{ label: 'first column', place: csv.header[first]?.place ?? source.place(0) }],
+      help: 'rename one of them, so that it is certain which one is read',
+    })
   }
   const split = csv.header.map(({ value }) => value).join(', ')
   const note = `the columns are read from the first line, split at ${csv.separator === '\t' ? 'tabs' : `\`${csv.separator}\``}: ${split}`
   const strange = [...csv.header.entries()].filter(([index, { value }]) => !used.has(index) && value !== '')
-  let complete = true
-  for (const name of wanted) {
-    if (positions.has(name) || (!columns[name]?.required && headings[name] === undefined)) continue
-    complete = false
-    const heading = headings[name] ?? name
-    const near = strange.find(([, { value }]) => alike(value, heading))?.[1]
+  const missing = wanted.filter((name) => !positions.has(name) && (columns[name]?.required || headings[name] !== undefined))
+  const complete = missing.length === 0
+  if (!complete) {
+    const lacking = missing.map((name) => headings[name] ?? name)
+    const [only] = lacking
+    const near = lacking.length === 1 ? strange.find(([, { value }]) => alike(value, only ?? ''))?.[1] : undefined
     sink(loadRules.missingColumn, {
-      message: `the ${names[table]} has no column \`${heading}\``,
+      message: `the ${names[table]} has no column ${lacking.map((heading) => `\`${heading}\``).join(', ')}`,
       place: near?.place ?? csv.header[0]?.place ?? source.place(0),
       note,
-      help: `${near ? `rename \`${near.value}\` to \`${heading}\`` : `add the column, or name it under \`columns\` in machine.yaml`}; the ${csv.records.length} rows were not checked because of this`,
+      help: `${near ? `rename \`${near.value}\` to \`${only}\`` : 'add what is missing, or name the columns of the file under `columns` in machine.yaml'}; the ${csv.records.length} rows were not checked because of this`,
     })
   }
   if (complete) {
@@ -187,11 +195,16 @@ type CellResult = { value: unknown } | { problem: string; help?: string }
 function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): CellResult {
   const { value, place } = cell
   if (type === 'identifier') return { value: cell }
-  if (type === 'list') return { value: splitList(cell) }
+  if (type === 'list') {
+    if (/[,;]/.test(value)) return { problem: `has a comma or semicolon: \`${value}\``, help: 'part the names with spaces or `|`' }
+    return { value: splitList(cell) }
+  }
   if (typeof type === 'object') {
     if (type.oneOf.includes(value)) return { value: cell }
     return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}` }
   }
+  if (/^-?\d{1,3},\d{3}$/.test(value))
+    return { problem: `has a comma that may part thousands: \`${value}\``, help: 'write the number with a decimal point and no other separator' }
   if (/^-?\d+,\d+$/.test(value)) return { problem: `has a decimal comma: \`${value}\``, help: `write \`${value.replace(',', '.')}\`` }
   if (!/^-?\d+(\.\d+)?$/.test(value)) return { problem: `takes a number, and holds \`${value}\`` }
   const number = Number(value)

@@ -90,6 +90,10 @@ function syntaxProblem(code: string, message: string, rest: string): { message: 
   switch (code) {
     case 'DUPLICATE_KEY':
       return { message: `the key \`${word}\` is written twice`, length: word.length, help: 'keep one of them' }
+    case 'MULTIPLE_DOCS':
+      return { message: 'a second document begins here', length: least, help: 'take the `---` between them out' }
+    case 'BLOCK_AS_IMPLICIT_KEY':
+      return { message: 'a `:` stands inside a value', length: Math.max(least, word.length), help: 'put the whole value in quotes' }
     case 'TAB_AS_INDENT':
       return { message: 'a tab stands where YAML takes spaces', length: 1, help: 'indent with spaces' }
     case 'BAD_INDENT':

@@ -35,8 +35,14 @@ export const address = {
   drawing: (number: string, sheet = 1) => (sheet === 1 ? `drawings/${slug(number)}.html` : `drawings/${slug(number)}/${sheet}.html`),
   area: (id: string) => `areas/${slug(id)}.html`,
   /** A page of a collection: `lockout/lo-1` -> `lockout/lo-1.html`. */
-  page: (id: string) => `${id.split('/').map(slug).join('/')}.html`,
-  lessonFor: (name: string, tag: string) => `lessons/${slug(name)}/${slug(tag)}.html`,
+  /** Parts lists stand apart from the parts, which are known by their numbers. */
+  page: (id: string) =>
+    `${id
+      .replace(/^parts\//, 'parts-lists/')
+      .split('/')
+      .map(slug)
+      .join('/')}.html`,
+  lessonFor: (name: string, tag: string) => `checks/${slug(name)}/${slug(tag)}.html`,
 }
 
 /** The relative link from one page of the site to another file of it. Both count from the root of the site. */

@@ -18,7 +18,9 @@ export function contentOf(body: Root, elements: Readonly<Record<string, unknown>
       Fragment,
       jsx,
       jsxs,
-      components: elements as Components,
+      // A title stands over every page already; a heading of the first rank is one of the second.
+      components: { ...elements, h1: 'h2' } as Components,
+      passKeys: false,
       createEvaluater: () => ({
         evaluateExpression(expression) {
           if (expression.type === 'Identifier' && elements[expression.name]) return elements[expression.name]

@@ -58,7 +58,8 @@ export function createContext(input: SiteInput, here: SitePage): Context {
       return relativeLink(here.path, prefix + address)
     },
     has: (address) => input.addresses.has(address.split('#')[0] ?? ''),
-    asset: (path) => relativeLink(here.path, path),
+    // A file name of the author may hold what an address may not.
+    asset: (path) => relativeLink(here.path, path.split('/').map(encodeURIComponent).join('/')),
     say: (words) => speak(words, language, machine.sourceLanguage),
     textOf: (page) => page.translations.get(language) ?? page,
     titleOf(page) {

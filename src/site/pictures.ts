@@ -8,7 +8,7 @@ const widestPx = 1600
 
 /** Where a picture of the machine or of the shared content lies in the site. Photos become WebP, drawings stay as they are. */
 export function pictureFile(path: string): string {
-  return `images/${path.replace(/\.(png|jpe?g)$/i, '.webp')}`
+  return `images/${path}${/\.(png|jpe?g)$/i.test(path) ? '.webp' : ''}`
 }
 
 /** Writes the pictures that pages show, and no others. */

@@ -27,6 +27,13 @@ export interface SitePage {
 /** Every page of the site, in a fixed order. Nothing links to a page that is not in here. */
 export function planSite(machine: Machine, graph: Graph): SitePage[] {
   const views = planViews(machine, graph)
+  const seen = new Map<string, View>()
+  for (const [address, view] of views) {
+    const other = seen.get(address.toLowerCase())
+    // The rules refuse what would meet here; a page must never take the place of another in silence.
+    if (other) throw new Error(`two pages would be ${address}: ${JSON.stringify(other)} and ${JSON.stringify(view)}`)
+    seen.set(address.toLowerCase(), view)
+  }
   return machine.languages.flatMap((language) =>
     views.map(
       ([address, view]): SitePage => ({ path: language === machine.sourceLanguage ? address : `${language}/${address}`, address, language, view }),

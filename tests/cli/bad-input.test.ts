@@ -53,8 +53,14 @@ describe('a folder that cannot be checked gets one clear finding', () => {
 
   test('not there', async () => {
     rmSync(dir, { recursive: true })
-    const ran = await check()
+    const ran = await runFettle(['check', dir, '--format', 'short'])
     expect([ran.code, found(ran)[0]]).toEqual([1, 'machine unreadable-file'])
+  })
+
+  test('without the folder of shared pages that was named', async () => {
+    const ran = await runFettle(['check', dir, '--shared', join(dir, 'nowhere')])
+    expect(ran).toMatchObject({ code: 2, stdout: '' })
+    expect(ran.stderr).toContain('there is no folder')
   })
 
   test('half written', async () => {

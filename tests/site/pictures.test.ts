@@ -7,7 +7,7 @@ import type { Machine } from '../../src/model/machine.ts'
 import { pictureFile, writePictures } from '../../src/site/pictures.ts'
 
 test.each([
-  ['photos/lift.JPG', 'images/photos/lift.webp'],
+  ['photos/lift.JPG', 'images/photos/lift.JPG.webp'],
   ['drawings/A-401.svg', 'images/drawings/A-401.svg'],
 ])('%s lies at %s', (path, expected) => expect(pictureFile(path)).toBe(expected))
 
@@ -28,11 +28,11 @@ test('a large photo is made as wide as a panel needs, the same each time; a pict
     } satisfies Pick<Machine, 'images' | 'references'> as unknown as Machine
     await writePictures(machine, join(dir, 'one'))
     await writePictures(machine, join(dir, 'two'))
-    const one = readFileSync(join(dir, 'one/images/photos/lift.webp'))
+    const one = readFileSync(join(dir, 'one/images/photos/lift.png.webp'))
     const { width, format } = await sharp(one).metadata()
     expect([width, format]).toEqual([1600, 'webp'])
-    expect(readFileSync(join(dir, 'two/images/photos/lift.webp')).equals(one)).toBe(true)
-    expect(() => readFileSync(join(dir, 'one/images/photos/unused.webp'))).toThrow()
+    expect(readFileSync(join(dir, 'two/images/photos/lift.png.webp')).equals(one)).toBe(true)
+    expect(() => readFileSync(join(dir, 'one/images/photos/unused.png.webp'))).toThrow()
   } finally {
     rmSync(dir, { recursive: true, force: true })
   }

@@ -6,11 +6,14 @@ import type { Rule } from '../rule.ts'
 export const duplicateId: Rule = {
   id: 'duplicate-id',
   severity: 'error',
-  summary: 'Two areas, cards, energy sources or units have the same name.',
+  summary: 'Two areas, cards, energy sources, lockouts or units have the same name.',
   why: 'A page that names it can mean either, and only one of them is shown.',
   source: 'house rule',
 
-  *check({ areas, cards, energy, file, placeOf }) {
+  *check({ areas, cards, energy, file, pages, placeOf }) {
+    const lockouts = pages.flatMap((page) =>
+      page.collection === 'lockout' ? [{ value: page.frontmatter.number, place: page.placeOf(['number']) }] : [],
+    )
     const units = file.units.map(({ serial }, index) => ({ value: serial, place: placeOf(['units', index, 'serial']) }))
     yield* twice(
       'area',
@@ -25,6 +28,7 @@ export const duplicateId: Rule = {
       energy.map(({ id }) => id),
     )
     yield* twice('serial number', units)
+    yield* twice('lockout number', lockouts)
   },
 }
 

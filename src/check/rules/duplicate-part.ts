@@ -12,7 +12,8 @@ export const duplicatePart: Rule = {
     yield* duplicates(
       parts,
       ({ number }) => number,
-      (number) => number,
+      // On many file systems `p-1.html` is `P-1.html`.
+      (number) => number.toUpperCase(),
       (number) => `the part number \`${number}\` is used twice`,
       'put the two rows together, or correct one of the numbers',
     )

@@ -1,3 +1,4 @@
+import type { Nodes } from 'mdast'
 import { attributeOf, elementsOf } from '../elements-of.ts'
 import type { Rule } from '../rule.ts'
 
@@ -15,8 +16,13 @@ export const incompleteSafetyMessage: Rule = {
         const place = source.place(start + 1, start + '<Safety'.length)
         const severity = attributeOf(message, 'severity')
         const parts = severity === 'property-damage' ? ['Hazard', 'Avoid'] : ['Hazard', 'Consequence', 'Avoid']
-        const missing = parts.filter((name) => elementsOf(message, name).length === 0)
-        if (missing.length > 0) yield { message: `the safety message has no ${missing.map((name) => `\`<${name}>\``).join(' and no ')}`, place }
+        const missing = parts.filter((name) => !message.children.some((child) => elementsOf(child, name).some((part) => says(part))))
+        if (missing.length > 0)
+          yield {
+            message: `the safety message has no ${missing.map((name) => `\`<${name}>\``).join(' and no ')}`,
+            place,
+            help: 'write it inside the message, with words in it',
+          }
         const open = severity === 'death-or-serious-injury' ? ['accident', 'injury'].filter((name) => attributeOf(message, name) === undefined) : []
         if (open.length > 0)
           yield {
@@ -28,4 +34,12 @@ export const incompleteSafetyMessage: Rule = {
       }
     }
   },
+}
+
+/** Whether there is anything to read in a part of the message. */
+function says(node: Nodes): boolean {
+  if (node.type === 'text' || node.type === 'inlineCode') return node.value.trim() !== ''
+  if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement')
+    return node.children.some(says) || (node.children.length === 0 && node.attributes.length > 0)
+  return 'children' in node && node.children.some(says)
 }

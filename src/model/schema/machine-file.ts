@@ -35,13 +35,17 @@ export const machineFile = z.strictObject({
   designation: z
     .union([z.enum(['nfpa79', 'iec81346']), z.strictObject({ pattern: z.string().min(1) })])
     .describe('Grammar of the device tags: NFPA-79-like letters and numbers, IEC 81346, or a pattern of the builder'),
-  languages: z.strictObject({
-    source: z
-      .string()
-      .regex(/^[a-z]{2}$/)
-      .describe('Language the pages are written in'),
-    translations: z.array(z.string().regex(/^[a-z]{2}$/)).optional(),
-  }),
+  languages: z
+    .strictObject({
+      source: z
+        .string()
+        .regex(/^[a-z]{2}$/)
+        .describe('Language the pages are written in'),
+      translations: z.array(z.string().regex(/^[a-z]{2}$/)).optional(),
+    })
+    .refine(({ source, translations = [] }) => new Set([source, ...translations]).size === translations.length + 1, {
+      message: 'A language is listed twice',
+    }),
   units: z
     .array(
       z.strictObject({
