@@ -50,7 +50,7 @@ function withoutCode(nodes: readonly RootContent[], source: SourceText, sink: Si
       continue
     }
     if (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') {
-      if (/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value)) continue
+      if (/^\s*(?:\/\*(?:[^*]|\*(?!\/))*\*\/\s*)+$/.test(node.value)) continue
       sink(loadRules.expressionInProse, {
         message: `\`{${node.value}}\` would be computed and not shown as written`,
         place: placeOf(node, source),
