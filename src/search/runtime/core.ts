@@ -83,10 +83,13 @@ function createSearch(): FettleSearch {
   return {
     search,
     warm: async () => {
-      const ready = ask('', 0)
-      // The commonest word brings in the chunks and passages that most queries need.
-      const useful = takeTerms().then(({ commonest }) => ask(commonest, 24))
-      await Promise.all([ready, useful]).catch(() => undefined)
+      // The commonest word brings in the files that most queries need, in steps between which a query finds its turn.
+      try {
+        const [{ commonest }] = await Promise.all([takeTerms(), ask('', 0)])
+        for (const pages of [24, 48, 72]) await ask(commonest, pages)
+      } catch {
+        // The first query meets the same fault and tells it.
+      }
     },
     mode: () => mode,
   }
