@@ -1,4 +1,5 @@
 import { normalise } from '../model/designation.ts'
+import { editDistance } from '../model/edit-distance.ts'
 import type { SearchEntry, SearchKind } from './entry.ts'
 
 /**
@@ -175,7 +176,7 @@ function closeness({ squashed, normal, ends, numbers, pieces }: Name, typed: str
 function nearNames(names: readonly Name[], stretches: readonly Stretch[]): Match[] {
   const found = stretches
     .filter(({ squashed }) => squashed.length >= 4)
-    .flatMap(({ squashed, from, to }) => names.filter((name) => oneEditApart(name.squashed, squashed)).map((name) => ({ name, from, to })))
+    .flatMap(({ squashed, from, to }) => names.filter((name) => editDistance(name.squashed, squashed, 1) <= 1).map((name) => ({ name, from, to })))
   found.sort((a, b) => shorterFirst(a.name, b.name))
   const entries = new Set<SearchEntry>()
   return found.flatMap(({ name: { entry }, from, to }) => {
@@ -183,22 +184,6 @@ function nearNames(names: readonly Name[], stretches: readonly Stretch[]): Match
     entries.add(entry)
     return [{ entry, tier: tier.near, sure: false, from, to }]
   })
-}
-
-/** One letter added, left out or replaced, or two neighbours swapped. */
-function oneEditApart(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1) return false
-  let start = 0
-  while (start < a.length && a[start] === b[start]) start++
-  let endA = a.length
-  let endB = b.length
-  while (endA > start && endB > start && a[endA - 1] === b[endB - 1]) {
-    endA--
-    endB--
-  }
-  const restA = a.slice(start, endA)
-  const restB = b.slice(start, endB)
-  return (restA.length <= 1 && restB.length <= 1) || (restA.length === 2 && restA === [...restB].reverse().join(''))
 }
 
 function shorterFirst(a: Name, b: Name): number {

@@ -1,3 +1,5 @@
+import { editDistance } from '../model/edit-distance.ts'
+
 /** A word as the text index keeps it: lower case, without accents, letters and digits only. */
 export function fold(text: string): string {
   return text
@@ -63,32 +65,4 @@ export function vocabularyOf(words: readonly string[], counts: string, others: r
 /** Short words differ by one letter from too many others to be corrected. */
 function mostEdits(word: string): number {
   return word.length >= 6 ? 2 : word.length >= 4 ? 1 : 0
-}
-
-/**
- * How many letters must be added, left out, replaced or swapped with their neighbour to get from one word to
- * the other (optimal string alignment). Gives `most + 1` as soon as it is more than `most`.
- */
-export function editDistance(from: string, to: string, most: number): number {
-  if (Math.abs(from.length - to.length) > most) return most + 1
-  let twoUp: number[] = []
-  let up = Array.from({ length: to.length + 1 }, (_, column) => column)
-  for (let row = 1; row <= from.length; row++) {
-    const here = [row]
-    for (let column = 1; column <= to.length; column++) {
-      const same = from[row - 1] === to[column - 1]
-      let edits = Math.min(at(up, column) + 1, at(here, column - 1) + 1, at(up, column - 1) + (same ? 0 : 1))
-      const swapped = row > 1 && column > 1 && from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1]
-      if (swapped) edits = Math.min(edits, at(twoUp, column - 2) + 1)
-      here.push(edits)
-    }
-    if (Math.min(...here) > most) return most + 1
-    twoUp = up
-    up = here
-  }
-  return Math.min(at(up, to.length), most + 1)
-}
-
-function at(row: readonly number[], column: number): number {
-  return row[column] ?? Number.POSITIVE_INFINITY
 }

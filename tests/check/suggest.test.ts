@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { advice, editDistance, suggestFrom } from '../../src/check/suggest.ts'
+import { advice, suggestFrom } from '../../src/check/suggest.ts'
 
 const known = ['PS-101', 'PS-102', 'PS-111', 'PS-1O1X', 'TS-101', 'TS-0101', 'A1']
 
@@ -55,32 +55,5 @@ describe('any names', () => {
         for (const it of near) expect(tags).toContain(it)
       }),
     )
-  })
-})
-
-describe('editDistance', () => {
-  test.each([
-    ['PS-101', 'PS-101', 0],
-    ['PS-101', 'PS-110', 1],
-    ['PS-101', 'PS-10', 1],
-    ['PS-101', 'PS-1011', 1],
-    ['PS-101', 'TS-102', 2],
-    ['', 'PS', 2],
-    ['AB', 'CDE', 3],
-    ['ABCDEF', 'GHIJKL', 4],
-  ])('%s to %s, at most 3', (a, b, expected) => expect(editDistance(a, b, 3)).toBe(expected))
-
-  const short = fc.stringMatching(/^[ab1]{0,6}$/)
-  /** The definition, without a limit and without a table. */
-  const byDefinition = (a: string, b: string): number => {
-    if (a === '' || b === '') return a.length + b.length
-    const [restA, restB] = [a.slice(1), b.slice(1)]
-    const edits = [byDefinition(restA, restB) + (a[0] === b[0] ? 0 : 1), byDefinition(restA, b) + 1, byDefinition(a, restB) + 1]
-    if (a.length > 1 && b.length > 1 && a[0] === b[1] && a[1] === b[0]) edits.push(byDefinition(a.slice(2), b.slice(2)) + 1)
-    return Math.min(...edits)
-  }
-
-  test('agrees with its definition, up to the limit', () => {
-    fc.assert(fc.property(short, short, fc.nat(4), (a, b, limit) => editDistance(a, b, limit) === Math.min(byDefinition(a, b), limit + 1)))
   })
 })

@@ -1,36 +1,11 @@
-import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { synonymsOf } from '../../src/search/synonyms.ts'
-import { editDistance, fold, vocabularyOf, wordsOf } from '../../src/search/words.ts'
+import { fold, vocabularyOf, wordsOf } from '../../src/search/words.ts'
 
 test('words are compared without case, accents and signs', () => {
   expect(fold('Válvula')).toBe('valvula')
   expect(fold('Pre-Wash')).toBe('prewash')
   expect(wordsOf('Rinse the pre-wash tank (60 °C), niño.')).toEqual(['rinse', 'the', 'pre', 'wash', 'tank', '60', 'c', 'nino'])
-})
-
-test.each([
-  ['lift', 'lift', 0],
-  ['lift', 'left', 1],
-  ['lfit', 'lift', 1],
-  ['presure', 'pressure', 1],
-  ['temprature', 'temperature', 1],
-  ['valv', 'valves', 2],
-  ['lift', 'conveyor', 3],
-])('%s and %s are %i edits apart, more than two count as three', (from, to, edits) => {
-  expect(editDistance(from, to, 2)).toBe(edits)
-})
-
-test('the distance is the same from both sides and never more than the longer word', () => {
-  const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 8 })
-  fc.assert(
-    fc.property(word, word, (a, b) => {
-      const edits = editDistance(a, b, 20)
-      expect(edits).toBe(editDistance(b, a, 20))
-      expect(edits).toBeLessThanOrEqual(Math.max(a.length, b.length))
-      expect(edits === 0).toBe(a === b)
-    }),
-  )
 })
 
 test('a slip is corrected to the word that most pages have', () => {
