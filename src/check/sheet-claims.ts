@@ -1,6 +1,6 @@
 import type { Machine, Reference } from '../model/machine.ts'
+import { attributeOf, elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { comparePlaces, type Place } from '../source/place.ts'
-import { attributeOf, elementsOf, type JsxElement } from './elements-of.ts'
 
 /** A place where an author says that a drawing shows a device. */
 export interface SheetClaim {

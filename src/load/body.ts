@@ -1,8 +1,8 @@
 import type { Nodes, Parents, Root } from 'mdast'
-import type {} from 'mdast-util-mdx'
 import type {} from 'mdast-util-to-hast'
 import { type Attribute, type Element, elements } from '../model/elements.ts'
 import type { Heading, Reference } from '../model/machine.ts'
+import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
 import type { Collection } from '../model/schema/pages.ts'
 import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
@@ -11,7 +11,6 @@ import { placeOf } from './mdx.ts'
 import { scanOpeningTag } from './opening-tag.ts'
 import { suggestKey } from './suggest-key.ts'
 
-type JsxElement = Extract<Nodes, { type: 'mdxJsxFlowElement' | 'mdxJsxTextElement' }>
 /** A reference as the body alone shows it; the page and its options are added when it is linked. */
 export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'> & Partial<Pick<Reference, 'fits' | 'listed'>>
 
@@ -38,7 +37,7 @@ function visit(node: Nodes, around: readonly Parents[], walk: Walk): void {
   if (node.type === 'heading') readHeading(node, walk)
   else if (node.type === 'link' || node.type === 'definition') readLink(node, walk)
   else if (node.type === 'image') walk.references.push({ kind: 'image', id: node.url, place: within(node, node.url, walk.source) })
-  else if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') readElement(node, around, walk)
+  else if (isElement(node)) readElement(node, around, walk)
   const before = walk.references.length
   if ('children' in node) for (const child of node.children) visit(child, [...around, node], walk)
   const option = optionOf(node)
@@ -47,9 +46,7 @@ function visit(node: Nodes, around: readonly Parents[], walk: Walk): void {
 
 /** The option of a `<Fitted>` element: what stands in it is there only where the option is fitted. */
 export function optionOf(node: Nodes): string | undefined {
-  if ((node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') || node.name !== 'Fitted') return undefined
-  const option = node.attributes.find((it) => it.type === 'mdxJsxAttribute' && it.name === 'option')?.value
-  return typeof option === 'string' ? option : undefined
+  return isElement(node) && node.name === 'Fitted' ? attributeOf(node, 'option') : undefined
 }
 
 function readHeading(node: Extract<Nodes, { type: 'heading' }>, { headings, anchors, source }: Walk): void {
@@ -106,7 +103,7 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
     })
     return
   }
-  if (node.name === 'Safety' && around.some((it) => it.type === 'mdxJsxFlowElement' && it.name === 'Safety')) {
+  if (node.name === 'Safety' && around.some((it) => isElement(it) && it.name === 'Safety')) {
     sink(loadRules.misplacedElement, {
       message: '`<Safety>` stands inside another',
       place: namePlace,
@@ -120,9 +117,7 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
       help: 'include both on the page that needs them',
     })
   }
-  const parent = [...around]
-    .reverse()
-    .find((it): it is JsxElement => (it.type === 'mdxJsxFlowElement' || it.type === 'mdxJsxTextElement') && it.name !== 'Fitted')
+  const parent = around.findLast((it): it is Extract<Parents, JsxElement> => isElement(it) && it.name !== 'Fitted')
   if (element.inside && !element.inside.includes(parent?.name ?? '')) {
     sink(loadRules.misplacedElement, {
       message: `\`<${node.name}>\` stands outside \`<${element.inside.join('> or <')}>\``,
@@ -223,7 +218,7 @@ export function plainText(node: Nodes): string {
   if (node.type === 'text' || node.type === 'inlineCode') return node.value
   if (node.type === 'break') return ' '
   if ('children' in node && node.children.length > 0) return node.children.map(plainText).join('')
-  if (node.type === 'mdxJsxTextElement' || node.type === 'mdxJsxFlowElement') {
+  if (isElement(node)) {
     const first = node.attributes[0]
     return first?.type === 'mdxJsxAttribute' && typeof first.value === 'string' ? first.value : ''
   }

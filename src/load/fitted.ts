@@ -1,4 +1,5 @@
 import type { Nodes, Root } from 'mdast'
+import { attributeOf, isElement } from '../model/mdx-elements.ts'
 import { optionOf } from './body.ts'
 
 /** The body as one unit has it: `<Fitted>` elements are opened where their option is fitted, and gone elsewhere. */
@@ -27,9 +28,7 @@ export function anchorsOf(node: Nodes): string[] {
   const own: string[] = []
   const id = node.data && 'hProperties' in node.data ? node.data.hProperties?.id : undefined
   if (node.type === 'heading' && typeof id === 'string') own.push(id)
-  if ((node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') && node.name === 'Anchor') {
-    const written = node.attributes.find((it) => it.type === 'mdxJsxAttribute' && it.name === 'id')?.value
-    if (typeof written === 'string') own.push(written)
-  }
+  const written = isElement(node) && node.name === 'Anchor' ? attributeOf(node, 'id') : undefined
+  if (written !== undefined) own.push(written)
   return 'children' in node ? [...own, ...node.children.flatMap(anchorsOf)] : own
 }

@@ -1,5 +1,5 @@
 import type { Nodes } from 'mdast'
-import { attributeOf, elementsOf } from '../elements-of.ts'
+import { attributeOf, elementsOf, isElement } from '../../model/mdx-elements.ts'
 import type { Rule } from '../rule.ts'
 
 export const incompleteSafetyMessage: Rule = {
@@ -39,7 +39,6 @@ export const incompleteSafetyMessage: Rule = {
 /** Whether there is anything to read in a part of the message. */
 function says(node: Nodes): boolean {
   if (node.type === 'text' || node.type === 'inlineCode') return node.value.trim() !== ''
-  if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement')
-    return node.children.some(says) || (node.children.length === 0 && node.attributes.length > 0)
+  if (isElement(node)) return node.children.some(says) || (node.children.length === 0 && node.attributes.length > 0)
   return 'children' in node && node.children.some(says)
 }
