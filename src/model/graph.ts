@@ -1,4 +1,4 @@
-import type { Alarm, AnyPage, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
+import type { Alarm, AnyPage, Area, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
 
 /** A device's tag as it stands on a sheet. */
 export interface Sighting {
@@ -18,6 +18,8 @@ export interface Graph {
   alarm(number: string): Alarm | undefined
   page(id: string): AnyPage | undefined
   energy(id: string): EnergySource | undefined
+  area(id: string | undefined): Area | undefined
+  pagesIn<C extends AnyPage['collection']>(collection: C): readonly Extract<AnyPage, { collection: C }>[]
   signalsOf(tag: string): readonly Signal[]
   alarmsOf(tag: string): readonly Alarm[]
   /** Pages whose frontmatter or body, in the source language, name the device. */
@@ -25,6 +27,10 @@ export interface Graph {
   lessonsOf(device: Device): readonly Page<'lessons'>[]
   /** Lockouts that cover the device's area or name it; the one for the smallest part of the machine first. */
   lockoutsOf(device: Device): readonly Page<'lockout'>[]
+  /** Lockouts that cover an area, the one for the smallest part of the machine first. */
+  lockoutsCovering(area: string): readonly Page<'lockout'>[]
+  /** Lockouts by the names that frontmatter gives them. */
+  lockoutsNamed(names: readonly string[]): readonly Page<'lockout'>[]
   componentPagesOf(tag: string): readonly Page<'components'>[]
   sightingsOf(tag: string): readonly Sighting[]
   recoveryOf(alarmNumber: string): Page<'alarms'> | undefined
@@ -50,12 +56,14 @@ export function graphOf(machine: Machine): Graph {
   const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
   const sightings = groupBy(sightingsOn(machine, devices), ({ text }) => [text.text])
   const naming = referrers(machine, pages)
-  const of = <C extends AnyPage['collection']>(collection: C) =>
+  const areas = indexBy(machine.areas, ({ id }) => id.value)
+  const pagesIn = <C extends AnyPage['collection']>(collection: C) =>
     machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
-  const lessons = of('lessons')
-  const lockouts = of('lockout')
-  const components = groupBy(of('components'), ({ frontmatter }) => frontmatter.tags)
-  const recoveries = indexBy(of('alarms'), ({ frontmatter }) => frontmatter.alarm)
+  const lessons = pagesIn('lessons')
+  const lockouts = pagesIn('lockout').toSorted((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length)
+  const covers = ({ frontmatter }: Page<'lockout'>, area: string | undefined) => area !== undefined && frontmatter.areas.includes(area)
+  const components = groupBy(pagesIn('components'), ({ frontmatter }) => frontmatter.tags)
+  const recoveries = indexBy(pagesIn('alarms'), ({ frontmatter }) => frontmatter.alarm)
   const predecessors = groupBy(machine.parts, ({ supersededBy }) => (supersededBy ? [supersededBy.value] : []))
   const pagesReferringTo = (kind: Reference['kind'], id: string) => naming.get(`${kind}:${id}`) ?? []
   const latest = (part: Part, seen: readonly string[] = []): Part => {
@@ -68,18 +76,16 @@ export function graphOf(machine: Machine): Graph {
     drawing: (number) => drawings.get(number),
     alarm: (number) => alarms.get(number),
     page: (id) => pages.get(id),
+    pagesIn,
+    area: (id) => (id === undefined ? undefined : areas.get(id)),
     energy: (id) => machine.energy.find((source) => source.id.value === id),
     signalsOf: (tag) => signals.get(tag) ?? [],
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
     lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
-    lockoutsOf: ({ tag, area }) =>
-      lockouts
-        .filter(
-          ({ id, frontmatter }) =>
-            (area !== undefined && frontmatter.areas.includes(area.value)) || pagesReferringTo('tag', tag.value).some((page) => page.id === id),
-        )
-        .sort((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length),
+    lockoutsOf: ({ tag, area }) => lockouts.filter((lockout) => covers(lockout, area?.value) || pagesReferringTo('tag', tag.value).includes(lockout)),
+    lockoutsCovering: (area) => lockouts.filter((lockout) => covers(lockout, area)),
+    lockoutsNamed: (names) => names.flatMap((name) => lockouts.find((lockout) => lockout.name === name) ?? []),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],
     recoveryOf: (number) => recoveries.get(number),

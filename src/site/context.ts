@@ -1,9 +1,9 @@
 import type { Graph } from '../model/graph.ts'
-import type { AnyPage, Device, Machine, PageText } from '../model/machine.ts'
+import type { AnyPage, Device, Machine, PageText, Term } from '../model/machine.ts'
 import { type Spoken, speak, type Words } from '../model/words.ts'
 import { relativeLink } from './address.ts'
 import type { SiteInput } from './handover.ts'
-import type { SitePage } from './site-map.ts'
+import { pathIn, type SitePage } from './site-map.ts'
 import { type Labels, labelsOf } from './words/labels.ts'
 
 /** What every component of a page knows: the machine, the language, and how to link from here. */
@@ -27,6 +27,8 @@ export interface Context {
   /** A page's text in this language, or in the source language. */
   textOf(page: AnyPage): PageText
   titleOf(page: AnyPage): Spoken
+  /** A term of the glossary in this language, or in another that has it; the source language first. */
+  termOf(term: Term): Term['byLanguage'][string] & { language: string }
 }
 
 declare global {
@@ -42,7 +44,6 @@ export function createContext(input: SiteInput, here: SitePage): Context {
   const { language } = here
   const labels = labelsOf(language)
   if (!labels) throw new Error(`the site has no labels for the language ${language}`)
-  const prefix = language === machine.sourceLanguage ? '' : `${language}/`
   const { view } = here
   return {
     input,
@@ -55,13 +56,19 @@ export function createContext(input: SiteInput, here: SitePage): Context {
     link(address) {
       const [path = ''] = address.split('#')
       if (!input.addresses.has(path)) throw new Error(`${here.path} links to ${path}, and there is no such page`)
-      return relativeLink(here.path, prefix + address)
+      return relativeLink(here.path, pathIn(machine, language, address))
     },
     has: (address) => input.addresses.has(address.split('#')[0] ?? ''),
     // A file name of the author may hold what an address may not.
     asset: (path) => relativeLink(here.path, path.split('/').map(encodeURIComponent).join('/')),
     say: (words) => speak(words, language, machine.sourceLanguage),
     textOf: (page) => page.translations.get(language) ?? page,
+    termOf({ id, byLanguage }) {
+      const found = [language, machine.sourceLanguage, ...Object.keys(byLanguage)].find((it) => byLanguage[it])
+      const term = found === undefined ? undefined : byLanguage[found]
+      if (found === undefined || !term) throw new Error(`the term ${id} has no language`)
+      return { ...term, language: found }
+    },
     titleOf(page) {
       const translated = page.translations.get(language)
       return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: machine.sourceLanguage }
@@ -70,6 +77,6 @@ export function createContext(input: SiteInput, here: SitePage): Context {
 }
 
 /** The `lang` of a text that is in another language than the page; undefined where it is in the same. */
-export function langOf(context: Context, { language }: Spoken): string | undefined {
+export function langOf(context: Context, { language }: Pick<Spoken, 'language'>): string | undefined {
   return language === context.language ? undefined : language
 }

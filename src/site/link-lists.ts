@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Machine } from '../model/machine.ts'
 import { compare } from '../source/place.ts'
-import type { SitePage, View } from './site-map.ts'
+import { pageKind, type SitePage, type View } from './site-map.ts'
 
 interface LinkRow {
   kind: string
@@ -42,15 +42,7 @@ function nameOf(view: View): { kind: string; id: string } | undefined {
       return { kind: 'lesson', id: `${view.id.replace(/^lessons\//, '')}/${view.tag}` }
     case 'page': {
       const [collection = '', name = ''] = view.id.split('/')
-      const kinds: Readonly<Record<string, string>> = {
-        components: 'component',
-        lessons: 'lesson',
-        lockout: 'lockout',
-        procedures: 'procedure',
-        parts: 'parts-list',
-        front: 'chapter',
-      }
-      return { kind: kinds[collection] ?? collection, id: name }
+      return { kind: pageKind[collection as keyof typeof pageKind], id: name }
     }
     default:
       return { kind: 'list', id: view.kind }

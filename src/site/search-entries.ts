@@ -9,7 +9,7 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
   return pages.flatMap(({ view, path, language }): SearchEntry[] => {
     const say = (words: Parameters<typeof speak>[0]) => speak(words, language, machine.sourceLanguage).text
     const areaName = (id: string | undefined) => {
-      const area = machine.areas.find((it) => it.id.value === id)
+      const area = graph.area(id)
       return area && say(area.name)
     }
     const entry = (kind: SearchEntry['kind'], id: string, title: string, place?: string): SearchEntry[] => [

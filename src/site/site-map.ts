@@ -35,9 +35,7 @@ export function planSite(machine: Machine, graph: Graph): SitePage[] {
     seen.set(address.toLowerCase(), view)
   }
   return machine.languages.flatMap((language) =>
-    views.map(
-      ([address, view]): SitePage => ({ path: language === machine.sourceLanguage ? address : `${language}/${address}`, address, language, view }),
-    ),
+    views.map(([address, view]): SitePage => ({ path: pathIn(machine, language, address), address, language, view })),
   )
 }
 
@@ -66,6 +64,23 @@ function planViews(machine: Machine, graph: Graph): [string, View][] {
     ),
   ]
 }
+
+/** The path of an address in one language: the source language lies at the root of the site. */
+export function pathIn({ sourceLanguage }: Machine, language: string, address: string): string {
+  return language === sourceLanguage ? address : `${language}/${address}`
+}
+
+/** What a page of a collection is called, in `links.csv` and by the style of its page. */
+export const pageKind = {
+  components: 'component',
+  lessons: 'lesson',
+  lockout: 'lockout',
+  alarms: 'alarm',
+  procedures: 'procedure',
+  parts: 'parts-list',
+  front: 'chapter',
+  cautions: 'caution',
+} as const satisfies Record<AnyPage['collection'], string>
 
 /** Cautions are included in other pages; a recovery is shown at its alarm; every other page stands for itself. */
 export function hasOwnPage({ collection }: AnyPage): boolean {

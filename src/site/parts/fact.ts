@@ -7,7 +7,7 @@ export type FactName = (typeof facts)[number]
 
 /** A fact of a device in words. Undefined when the data do not hold it. */
 export function factOf(context: Context, device: Device, of: FactName): Spoken | undefined {
-  const { language, graph, machine } = context
+  const { language, graph } = context
   const own = (text: string | undefined): Spoken | undefined => (text === undefined || text === '' ? undefined : { text, language })
   const signals = graph.signalsOf(device.tag.value)
   const each = (value: (signal: Signal) => string | undefined) => own([...new Set(signals.flatMap((signal) => value(signal) ?? []))].join(', '))
@@ -21,7 +21,7 @@ export function factOf(context: Context, device: Device, of: FactName): Spoken |
     case 'place':
       return device.place && context.say(device.place)
     case 'area': {
-      const area = machine.areas.find(({ id }) => id.value === device.area?.value)
+      const area = graph.area(device.area?.value)
       return area && context.say(area.name)
     }
     case 'meaning': {

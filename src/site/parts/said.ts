@@ -1,6 +1,6 @@
 import type { EnergyForm } from '../../model/schema/energy-file.ts'
+import { fill } from '../words/fill.ts'
 import type { Labels } from '../words/labels.ts'
-import { fill } from '../words/labels.ts'
 
 /** `400 V`, `180 kg, 1400 mm`: magnitudes with their units, a narrow no-break space between. */
 export function quantities(list: readonly { value: number; unit: string }[]): string {

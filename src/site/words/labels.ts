@@ -10,8 +10,3 @@ const dictionaries: Readonly<Record<string, Labels>> = { en, es }
 export function labelsOf(language: string): Labels | undefined {
   return dictionaries[language]
 }
-
-/** Fills `{name}` in a label. */
-export function fill(label: string, values: Readonly<Record<string, string | number>>): string {
-  return label.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole))
-}

@@ -45,8 +45,3 @@ export function readLabels(): SearchLabels {
   if (!text) throw new Error('the page has a search form and no [data-search-labels]')
   return JSON.parse(text)
 }
-
-/** Fills `{name}` in a label. */
-export function fill(label: string, values: Readonly<Record<string, string | number>>): string {
-  return label.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole))
-}

@@ -1,5 +1,6 @@
 import type { ExactHit, SearchResult } from '../../../search/result.ts'
-import { fill, type SearchLabels } from './labels.ts'
+import { fill } from '../../words/fill.ts'
+import type { SearchLabels } from './labels.ts'
 import { keepQuery, queryOfAddress } from './query-address.ts'
 import { showResults } from './show-results.ts'
 
