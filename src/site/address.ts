@@ -34,8 +34,7 @@ export const address = {
   /** The first sheet has the address of the drawing. */
   drawing: (number: string, sheet = 1) => (sheet === 1 ? `drawings/${slug(number)}.html` : `drawings/${slug(number)}/${sheet}.html`),
   area: (id: string) => `areas/${slug(id)}.html`,
-  /** A page of a collection: `lockout/lo-1` -> `lockout/lo-1.html`. */
-  /** Parts lists stand apart from the parts, which are known by their numbers. */
+  /** A page of a collection: `lockout/lo-1` -> `lockout/lo-1.html`. Parts lists stand apart from the parts, which are known by their numbers. */
   page: (id: string) =>
     `${id
       .replace(/^parts\//, 'parts-lists/')

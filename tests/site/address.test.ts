@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { relativeLink, slug } from '../../src/site/address.ts'
+import { sheetFile } from '../../src/site/parts/plan.ts'
 
 describe('slug', () => {
   test.each([
@@ -22,6 +23,11 @@ describe('slug', () => {
       }),
     )
   })
+})
+
+test('two drawings never share a file', () => {
+  expect(sheetFile('E-104', 2)).toBe('sheets/E-104.2.svg')
+  expect(sheetFile('E/104', 1)).not.toBe(sheetFile('E_104', 1))
 })
 
 describe('relativeLink', () => {

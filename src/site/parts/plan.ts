@@ -1,4 +1,5 @@
 import type { Device, Machine, Sheet } from '../../model/machine.ts'
+import { slug } from '../address.ts'
 
 /** The sheet that shows the machine from above. Undefined when machine.yaml names none. */
 export function planSheet(machine: Machine): Sheet | undefined {
@@ -10,7 +11,7 @@ export function planSheet(machine: Machine): Sheet | undefined {
 
 /** Path of a sheet's SVG file in the site. */
 export function sheetFile(drawing: string, sheet: number): string {
-  return `sheets/${drawing.replace(/[^A-Za-z0-9._-]/g, '_')}.${sheet}.svg`
+  return `sheets/${slug(drawing)}.${sheet}.svg`
 }
 
 /** Where a device is on the plan, in the plan's units. */
