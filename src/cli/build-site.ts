@@ -3,6 +3,7 @@ import { basename, dirname, join } from 'node:path'
 import { checkValue, writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
 import { zipFolder } from '../bundle/zip.ts'
+import { dataFiles } from '../model/data-files.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { buildSearch } from '../search/build-index.ts'
@@ -12,6 +13,7 @@ import { writeLinkLists } from '../site/link-lists.ts'
 import { renderSite } from '../site/run-astro.ts'
 import { searchEntries, synonyms } from '../site/search-entries.ts'
 import { planSite } from '../site/site-map.ts'
+import { labelsOf } from '../site/words/labels.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
 import { version } from './version.ts'
@@ -35,6 +37,8 @@ export async function buildSite({
   zip,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
+  const unspoken = machine.languages.filter((language) => !labelsOf(language))
+  if (unspoken.length > 0) return { refused: `the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/` }
   // A swap that was ended half-way is finished first, whatever becomes of this build.
   const recovered = recover(outDir)
   if ('refused' in recovered) return recovered
@@ -66,9 +70,7 @@ export async function buildSite({
     progress.step('manifest')
     writeManifest(staged, {
       machine: identity(machine),
-      data: machine.inputs
-        .filter(({ path }) => /^machine\/(data\/|machine\.yaml|training\.yaml)/.test(path))
-        .map(({ path, sha256 }) => ({ file: path.replace(/^machine\//, ''), sha256 })),
+      data: dataFiles(machine).map(({ path, sha256 }) => ({ file: path, sha256 })),
       check: counts,
       checkValue: value,
       tool: `fettle ${version}`,

@@ -1,6 +1,5 @@
 import { join, resolve } from 'node:path'
 import { reportText } from '../report/text.ts'
-import { labelsOf } from '../site/words/labels.ts'
 import { buildSite } from './build-site.ts'
 import { checkFolder, countFindings } from './load.ts'
 import type { Options } from './options.ts'
@@ -16,11 +15,6 @@ export async function run(options: Options): Promise<number> {
     process.stdout.write(reportText(findings, loaded.texts, counts))
     progress.done('not built: the pages do not agree with the machine. An earlier build is left as it was.')
     return 1
-  }
-  const unspoken = machine.languages.filter((language) => !labelsOf(language))
-  if (unspoken.length > 0) {
-    progress.done(`not built: the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/`)
-    return 2
   }
   const outDir = resolve(options.get('out') ?? join('dist', machine.file.id))
   const built = await buildSite({ machine, counts, outDir, zip: !options.has('no-zip'), progress })

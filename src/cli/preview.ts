@@ -40,7 +40,11 @@ export async function run(options: Options): Promise<number> {
       progress.done('the last build without errors is still shown')
       return
     }
-    await buildSite({ machine, counts, outDir: site, zip: false, progress })
+    const built = await buildSite({ machine, counts, outDir: site, zip: false, progress })
+    if ('refused' in built) {
+      progress.done(`not built: ${built.refused}`)
+      return
+    }
     for (const listener of listeners) listener.write('data: built\n\n')
   }
 
