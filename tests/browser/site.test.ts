@@ -214,6 +214,19 @@ describe.each([
     })
   })
 
+  test('the next sheet of a drawing comes on the whole screen too, and another page does not', async () => {
+    await onPage(panel, async (page) => {
+      const whole = page.locator('[data-sheet].full')
+      await page.goto(address('drawings/E-104.html'))
+      await page.getByRole('button', { name: 'Full screen' }).tap()
+      await page.getByRole('link', { name: 'Next sheet' }).tap()
+      await expect.poll(() => page.url()).toMatch(/drawings\/E-104\/2\.html$/)
+      await expect.poll(() => whole.count()).toBe(1)
+      await page.goto(address('drawings/E-101.html'))
+      expect(await whole.count()).toBe(0)
+    })
+  })
+
   test('a list is shortened by words and by area', async () => {
     await onPage(panel, async (page) => {
       await page.goto(address('devices.html'))

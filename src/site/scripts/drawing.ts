@@ -1,3 +1,8 @@
+import { load, save } from './store.ts'
+
+/** Set while a sheet is left for another one of its drawing; from disk a page is not told where it was reached from. */
+const turning = 'fettle.sheet'
+
 /** The part of a sheet that is in view, in the units of its viewBox. */
 interface View {
   x: number
@@ -38,8 +43,6 @@ function startSheet(sheet: HTMLElement): void {
   const setFull = (on: boolean) => {
     sheet.classList.toggle('full', on)
     full.textContent = (on ? full.dataset.close : full.dataset.open) ?? ''
-    if (on) sessionStorageSet('fettle.sheet', 'full')
-    else sessionStorageSet('fettle.sheet', '')
   }
   full.dataset.open = full.textContent ?? ''
   full.addEventListener('click', () => setFull(!sheet.classList.contains('full')))
@@ -48,13 +51,14 @@ function startSheet(sheet: HTMLElement): void {
   })
   tools.addEventListener('click', ({ target }) => {
     const wish = target instanceof HTMLElement ? target.dataset.zoom : undefined
+    if (target instanceof Element && target.closest('[data-sheet-turn]') && sheet.classList.contains('full')) save(turning, 'full', 'sessionStorage')
     if (wish === 'in') zoom(1.6)
     else if (wish === 'out') zoom(1 / 1.6)
     else if (wish === 'fit') show(whole)
   })
   // Turning to the next sheet stays in full screen.
-  if (sessionStorageGet('fettle.sheet') === 'full' && document.referrer.includes('/drawings/')) setFull(true)
-  else sessionStorageSet('fettle.sheet', '')
+  if (load(turning, 'sessionStorage') !== undefined) setFull(true)
+  save(turning, undefined, 'sessionStorage')
 
   const toMark = () => {
     const mark = location.hash.length > 1 ? document.getElementById(decodeURIComponent(location.hash.slice(1))) : null
@@ -132,19 +136,3 @@ function startTouch(area: HTMLElement, active: () => boolean, pan: (from: Spot, 
 }
 
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), Math.max(low, high))
-
-function sessionStorageSet(key: string, value: string): void {
-  try {
-    sessionStorage.setItem(key, value)
-  } catch {
-    // Storage is off: each sheet opens in the page.
-  }
-}
-
-function sessionStorageGet(key: string): string | null {
-  try {
-    return sessionStorage.getItem(key)
-  } catch {
-    return null
-  }
-}

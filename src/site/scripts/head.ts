@@ -1,7 +1,5 @@
+import { load } from './store.ts'
+
 // Runs before the first paint: the theme that was chosen on this panel.
-try {
-  const theme = localStorage.getItem('fettle.theme')
-  if (theme === 'dark' || theme === 'light') document.documentElement.dataset.theme = theme
-} catch {
-  // Storage is off: the panel's own setting decides.
-}
+const theme = load('fettle.theme')
+if (theme === 'dark' || theme === 'light') document.documentElement.dataset.theme = theme

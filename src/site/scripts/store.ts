@@ -5,18 +5,21 @@ export function pageKey(name: string): string {
   return `fettle.${site}.${file}.${name}`
 }
 
-export function load(key: string): string | undefined {
+/** For good on this panel, or until the page's tab is closed. */
+type Keeping = 'localStorage' | 'sessionStorage'
+
+export function load(key: string, keeping: Keeping = 'localStorage'): string | undefined {
   try {
-    return localStorage.getItem(key) ?? undefined
+    return window[keeping].getItem(key) ?? undefined
   } catch {
     return undefined
   }
 }
 
-export function save(key: string, value: string | undefined): void {
+export function save(key: string, value: string | undefined, keeping: Keeping = 'localStorage'): void {
   try {
-    if (value === undefined) localStorage.removeItem(key)
-    else localStorage.setItem(key, value)
+    if (value === undefined) window[keeping].removeItem(key)
+    else window[keeping].setItem(key, value)
   } catch {
     // Storage is full or off: the page goes on without memory.
   }

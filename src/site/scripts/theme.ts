@@ -1,4 +1,4 @@
-import { load, save } from './store.ts'
+import { save } from './store.ts'
 
 /** The switch between light and dark, the print button, and language links that keep the place on the page. */
 export function startTheme(): void {
@@ -15,7 +15,6 @@ export function startTheme(): void {
     button.hidden = false
     button.addEventListener('click', () => print())
   }
-  if (load('fettle.theme') === undefined) delete root.dataset.theme
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-keep-anchor]')) {
     link.addEventListener('click', () => {
       link.href = link.href.split('#')[0] + location.hash
