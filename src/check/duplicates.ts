@@ -23,3 +23,8 @@ export function* duplicates<T>(
       }
   }
 }
+
+/** The usual message of a name that is there twice, or that differs from another only in spelling. */
+export function usedTwice(noun: string): (name: string, same: boolean) => string {
+  return (name, same) => (same ? `the ${noun} \`${name}\` is used twice` : `the ${noun} \`${name}\` differs from another only in spelling`)
+}

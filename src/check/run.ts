@@ -1,6 +1,6 @@
 import type { Machine } from '../model/machine.ts'
+import { optionsKey } from '../model/units.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
-import { compare } from '../source/place.ts'
 import type { Rule } from './rule.ts'
 
 /** Runs every rule over one machine; the findings come in their one order. */
@@ -39,7 +39,6 @@ function withSerials(note: string | undefined, affected: readonly Machine[]): st
 
 /** Every unit with the options of one of these machines, in the order of machine.yaml: they are checked as one. */
 function serialsOf(machines: readonly Machine[]): string[] {
-  const key = (fitted: readonly string[]) => JSON.stringify([...new Set(fitted)].sort(compare))
-  const keys = new Set(machines.map(({ unit }) => key(unit.fitted)))
-  return (machines[0]?.file.units ?? []).flatMap(({ serial, fitted }) => (keys.has(key(fitted)) ? [serial] : []))
+  const keys = new Set(machines.map(({ unit }) => optionsKey(unit.fitted)))
+  return (machines[0]?.file.units ?? []).flatMap(({ serial, fitted }) => (keys.has(optionsKey(fitted)) ? [serial] : []))
 }

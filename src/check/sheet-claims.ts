@@ -1,4 +1,4 @@
-import type { Machine, Reference } from '../model/machine.ts'
+import { type Machine, type Reference, textsOf } from '../model/machine.ts'
 import { attributeOf, elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { comparePlaces, type Place } from '../source/place.ts'
 
@@ -28,7 +28,7 @@ function onPages({ pages, references }: Machine): SheetClaim[] {
     ({ place }) => place.file,
   )
   return pages
-    .flatMap((page) => [page, ...page.translations.values()])
+    .flatMap(textsOf)
     .flatMap(({ body, source }) =>
       elementsOf(body, 'Drawing').flatMap((element) =>
         claimOf(element, source.place(element.position?.start.offset ?? 0), tagsIn.get(source.file) ?? []),

@@ -1,9 +1,8 @@
-import { rules } from '../check/rules.ts'
-import { loadRules } from '../load/load-rules.ts'
 import { reportJson } from '../report/json.ts'
 import { reportSarif } from '../report/sarif.ts'
 import { reportShort } from '../report/short.ts'
 import { reportText } from '../report/text.ts'
+import { everyRule } from './every-rule.ts'
 import { checkFolder, countFindings } from './load.ts'
 import type { Options } from './options.ts'
 import { version } from './version.ts'
@@ -25,7 +24,7 @@ export async function run(options: Options): Promise<number> {
       process.stdout.write(reportJson(findings, machine?.file.id, summary))
       break
     case 'sarif':
-      process.stdout.write(reportSarif(findings, [...Object.values(loadRules), ...rules], version))
+      process.stdout.write(reportSarif(findings, everyRule, version))
       break
     case 'short':
       process.stdout.write(reportShort(findings))

@@ -1,11 +1,10 @@
-import { rules } from '../check/rules.ts'
-import { loadRules } from '../load/load-rules.ts'
 import { explainRule } from '../report/explain.ts'
 import { compare } from '../source/place.ts'
+import { everyRule } from './every-rule.ts'
 import type { Options } from './options.ts'
 
 export async function run({ words: [id] }: Options): Promise<number> {
-  const all = [...Object.values(loadRules), ...rules].sort((a, b) => compare(a.id, b.id))
+  const all = everyRule.toSorted((a, b) => compare(a.id, b.id))
   if (id === undefined) {
     const width = Math.max(...all.map((rule) => rule.id.length))
     for (const rule of all) process.stdout.write(`${rule.id.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.summary}\n`)

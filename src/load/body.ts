@@ -6,6 +6,7 @@ import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.t
 import type { Collection } from '../model/schema/pages.ts'
 import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { placeOf } from './mdx.ts'
 import { scanOpeningTag } from './opening-tag.ts'
@@ -174,7 +175,7 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
   }
   const sheet = node.name === 'Drawing' ? placed.get('sheet') : undefined
   const last = references.findLast(({ kind }) => kind === 'drawing')
-  if (sheet && last && /^-?\d+(\.\d+)?$/.test(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
+  if (sheet && last && isDecimal(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
   if (node.name === 'Fact' && !placed.has('tag') && walk.collection !== 'lessons' && walk.collection !== 'components') {
@@ -196,12 +197,12 @@ function checkValue(element: string, name: string, attribute: Attribute, { value
       place,
       help: near ? `write \`${near}\`` : `write one of ${attribute.oneOf.join(', ')}`,
     })
-  } else if (attribute.number && !/^-?\d+(\.\d+)?$/.test(value)) {
+  } else if (attribute.number && !isDecimal(value)) {
     const point = value.replace(',', '.')
     sink(loadRules.wrongAttribute, {
       message: `\`${name}\` of \`${element}\` takes a number, and holds \`${value}\``,
       place,
-      ...(/^-?\d+(\.\d+)?$/.test(point) ? { help: `write \`${point}\`` } : {}),
+      ...(isDecimal(point) ? { help: `write \`${point}\`` } : {}),
     })
   }
 }

@@ -1,4 +1,5 @@
 import type { AnyPage, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import { optionsKey } from '../model/units.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { anchorsOf, fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
@@ -15,7 +16,7 @@ export function linkUnits(everything: Everything, wanted?: string): Machine[] {
   const seen = new Set<string>()
   return everything.file.units.flatMap(({ serial, fitted }) => {
     if (wanted !== undefined && serial !== wanted) return []
-    const key = [...fitted].sort(compare).join(' ')
+    const key = optionsKey(fitted)
     if (seen.has(key)) return []
     seen.add(key)
     return [linkUnit(everything, { serial, fitted })]

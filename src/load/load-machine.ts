@@ -3,7 +3,7 @@ import type { Drawing, InputFile, NamedThing, Reference, Sheet, Term } from '../
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
-import { compare, type Located, type Place } from '../source/place.ts'
+import { compare, type Located, startOfFile } from '../source/place.ts'
 import { readText, reason } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
@@ -26,7 +26,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
   const texts = new Map<string, string>()
   const sink = collect(findings)
   const loaded = (machines: Loaded['machines']): Loaded => ({ machines, findings: distinct(findings.sort(compareFindings)), texts })
-  const top: Place = { file: `${machine.label}machine.yaml`, line: 1, column: 1, endLine: 1, endColumn: 1 }
+  const top = startOfFile(`${machine.label}machine.yaml`)
   let paths: readonly string[]
   try {
     paths = machine.list()
@@ -217,7 +217,7 @@ function inputs(machine: Folder, shared: Folder, sink: Sink): InputFile[] {
       } catch (error) {
         sink(loadRules.unreadableFile, {
           message: 'the file cannot be read',
-          place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 },
+          place: startOfFile(folder.label + path),
           note: reason(error),
         })
         return []

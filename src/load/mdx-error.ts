@@ -1,5 +1,5 @@
 import type { Problem, RuleTexts } from '../source/finding.ts'
-import type { SourceText } from '../source/source-text.ts'
+import { offsetOf, type SourceText } from '../source/source-text.ts'
 import { loadRules } from './load-rules.ts'
 
 /** Turns what the MDX parser threw ("line:column: text (code)") into a finding in the author's words. */
@@ -57,14 +57,4 @@ export function mdxProblem(error: unknown, source: SourceText): { rule: RuleText
     text.replace(/ \((note:|mdx-).*$/s, '').replace(/^[A-Z]/, (letter) => letter.toLowerCase()),
     'correct the tag, or write `&lt;` for a plain `<`',
   )
-}
-
-function offsetOf(source: SourceText, line: number, column: number): number {
-  let offset = 0
-  for (let at = 1; at < line; at++) {
-    const next = source.text.indexOf('\n', offset)
-    if (next === -1) return source.text.length
-    offset = next + 1
-  }
-  return Math.min(offset + column - 1, source.text.length)
 }

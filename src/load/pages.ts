@@ -1,7 +1,7 @@
 import type { AnyPage, PageText, Reference } from '../model/machine.ts'
 import { pageReferences } from '../model/page-references.ts'
 import { type Collection, collections, pageSchemas, translationSchema } from '../model/schema/pages.ts'
-import type { Place } from '../source/place.ts'
+import { type Place, startOfFile } from '../source/place.ts'
 import { alignAnchors } from './align-anchors.ts'
 import { type BodyReference, readBody } from './body.ts'
 import { readText } from './decode.ts'
@@ -91,7 +91,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
 }
 
 const identityOf = ({ collection, name }: PageFile) => ({ id: `${collection}/${name}`, collection, name })
-const startOf = ({ folder, path }: PageFile): Place => ({ file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 })
+const startOf = ({ folder, path }: PageFile): Place => startOfFile(folder.label + path)
 
 function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): PageFile[] {
   const files: PageFile[] = []
@@ -100,14 +100,14 @@ function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): P
       if (/\.mdx$/.test(path))
         sink(loadRules.strayFile, {
           message: `\`${path}\` lies outside \`pages/\` and is not read`,
-          place: { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 },
+          place: startOfFile(folder.label + path),
           help: `move it to pages/<collection>/; the collections are ${collections.join(', ')}`,
         })
       continue
     }
     const [collection = '', ...rest] = path.slice(root.length).split('/')
     const known = collections.find((it) => it === collection)
-    const place = { file: folder.label + path, line: 1, column: 1, endLine: 1, endColumn: 1 }
+    const place = startOfFile(folder.label + path)
     if (!known) {
       if (/\.mdx?$/.test(path) || (root !== '' && rest.length > 0))
         sink(loadRules.strayFile, {

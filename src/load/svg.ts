@@ -2,7 +2,7 @@ import type { Element, Nodes, Root } from 'xast'
 import { fromXml } from 'xast-util-from-xml'
 import { toXml } from 'xast-util-to-xml'
 import type { Sheet, SheetText } from '../model/machine.ts'
-import type { SourceText } from '../source/source-text.ts'
+import { offsetOf, type SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { identity, type Matrix, multiply, parseTransform } from './svg-transform.ts'
 
@@ -24,15 +24,7 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
     const outer = error instanceof Error ? error : new Error(String(error))
     const thrown = outer.cause instanceof Error ? outer.cause : outer
     const { line, column } = thrown as { line?: number; column?: number }
-    const offset =
-      line && column
-        ? source.text
-            .split('\n')
-            .slice(0, line - 1)
-            .reduce((sum, it) => sum + it.length + 1, 0) +
-          column -
-          1
-        : 0
+    const offset = line && column ? offsetOf(source, line, column) : 0
     sink(loadRules.brokenDrawing, {
       message: `the sheet is not valid XML: ${thrown.message.replace(/\s*\(line \d+.*$/s, '').toLowerCase()}`,
       place: source.place(offset, offset + 1),

@@ -4,6 +4,7 @@ import type { Words } from '../model/words.ts'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { type Csv, parseCsv, trimmed } from './csv.ts'
+import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 
 export interface TableOptions {
@@ -206,7 +207,7 @@ function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): Cell
   if (/^-?\d{1,3},\d{3}$/.test(value))
     return { problem: `has a comma that may part thousands: \`${value}\``, help: 'write the number with a decimal point and no other separator' }
   if (/^-?\d+,\d+$/.test(value)) return { problem: `has a decimal comma: \`${value}\``, help: `write \`${value.replace(',', '.')}\`` }
-  if (!/^-?\d+(\.\d+)?$/.test(value)) return { problem: `takes a number, and holds \`${value}\`` }
+  if (!isDecimal(value)) return { problem: `takes a number, and holds \`${value}\`` }
   const number = Number(value)
   if (type === 'integer' && !(Number.isInteger(number) && number >= 1)) return { problem: `takes a whole number from 1, and holds \`${value}\`` }
   return { value: { value: number, place } }

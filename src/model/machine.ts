@@ -105,6 +105,11 @@ export interface Page<C extends Collection = Collection> extends PageText {
 
 export type AnyPage = { [C in Collection]: Page<C> }[Collection]
 
+/** A page in every language that it is written in, the source language first. */
+export function textsOf(page: AnyPage): PageText[] {
+  return [page, ...page.translations.values()]
+}
+
 export type NamedThing =
   | 'tag'
   | 'part'

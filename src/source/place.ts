@@ -24,3 +24,8 @@ export function compare(a: string, b: string): number {
 export function comparePlaces(a: Place, b: Place): number {
   return compare(a.file, b.file) || a.line - b.line || a.column - b.column
 }
+
+/** The beginning of a file: where a finding stands that is about the whole of it. */
+export function startOfFile(file: string): Place {
+  return { file, line: 1, column: 1, endLine: 1, endColumn: 1 }
+}

@@ -1,5 +1,5 @@
 import { normalise } from '../../model/designation.ts'
-import { duplicates } from '../duplicates.ts'
+import { duplicates, usedTwice } from '../duplicates.ts'
 import type { Rule } from '../rule.ts'
 
 export const duplicateAlarm: Rule = {
@@ -14,8 +14,7 @@ export const duplicateAlarm: Rule = {
       alarms,
       ({ number }) => number,
       normalise,
-      (number, same) =>
-        same ? `the alarm number \`${number}\` is used twice` : `the alarm number \`${number}\` differs from another only in spelling`,
+      usedTwice('alarm number'),
       'give one of them another number, or remove the row if it is the same alarm',
     )
   },

@@ -1,5 +1,5 @@
 import { normalise } from '../../model/designation.ts'
-import { duplicates } from '../duplicates.ts'
+import { duplicates, usedTwice } from '../duplicates.ts'
 import type { Rule } from '../rule.ts'
 
 export const duplicateDrawing: Rule = {
@@ -14,8 +14,7 @@ export const duplicateDrawing: Rule = {
       drawings,
       ({ number }) => number,
       normalise,
-      (number, same) =>
-        same ? `the drawing number \`${number}\` is used twice` : `the drawing number \`${number}\` differs from another only in spelling`,
+      usedTwice('drawing number'),
       'give one of them another number, or put the two rows together',
     )
   },

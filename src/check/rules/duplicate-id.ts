@@ -1,6 +1,6 @@
 import type { Problem } from '../../source/finding.ts'
 import type { Located } from '../../source/place.ts'
-import { duplicates } from '../duplicates.ts'
+import { duplicates, usedTwice } from '../duplicates.ts'
 import type { Rule } from '../rule.ts'
 
 export const duplicateId: Rule = {
@@ -37,7 +37,7 @@ function twice(noun: string, ids: readonly Located<string>[]): Iterable<Problem>
     ids,
     (id) => id,
     (id) => id,
-    (id) => `the ${noun} \`${id}\` is used twice`,
+    usedTwice(noun),
     'rename one of them',
   )
 }

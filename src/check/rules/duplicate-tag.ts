@@ -1,5 +1,5 @@
 import { normalise } from '../../model/designation.ts'
-import { duplicates } from '../duplicates.ts'
+import { duplicates, usedTwice } from '../duplicates.ts'
 import type { Rule } from '../rule.ts'
 
 export const duplicateTag: Rule = {
@@ -14,7 +14,7 @@ export const duplicateTag: Rule = {
       devices,
       ({ tag }) => tag,
       normalise,
-      (tag, same) => (same ? `the tag \`${tag}\` is used twice` : `the tag \`${tag}\` differs from another only in spelling`),
+      usedTwice('tag'),
       'give one of them another tag, or remove the row if it is the same device',
     )
   },

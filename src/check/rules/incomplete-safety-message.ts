@@ -1,4 +1,5 @@
 import type { Nodes } from 'mdast'
+import { textsOf } from '../../model/machine.ts'
 import { attributeOf, elementsOf, isElement } from '../../model/mdx-elements.ts'
 import type { Rule } from '../rule.ts'
 
@@ -10,7 +11,7 @@ export const incompleteSafetyMessage: Rule = {
   source: 'ANSI Z535.6, in its manner: hazard, consequence, avoidance',
 
   *check({ pages }) {
-    for (const { source, body } of pages.flatMap((page) => [page, ...page.translations.values()])) {
+    for (const { source, body } of pages.flatMap(textsOf)) {
       for (const message of elementsOf(body, 'Safety')) {
         const start = message.position?.start.offset ?? 0
         const place = source.place(start + 1, start + '<Safety'.length)
