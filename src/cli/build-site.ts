@@ -52,8 +52,9 @@ export async function buildSite({
     const value = checkValue(inputs)
     progress.step('styles, scripts, drawings and pictures')
     const assets = await writeAssets(machine, staged)
+    if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
     progress.step(`${pages.length} pages`)
-    const release = { toolVersion: version, checkValue: value, check: counts, assets }
+    const release = { toolVersion: version, checkValue: value, check: counts, assets: assets.version }
     await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release }, staged, work)
     progress.step('links')
     const broken = checkLinks(staged)

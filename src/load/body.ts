@@ -24,25 +24,37 @@ export interface BodyFacts {
 interface Walk extends BodyFacts {
   source: SourceText
   collection: Collection
+  /** The page is made for one device after another: its facts need no tag. */
+  perDevice: boolean
+  /** Identifiers of definitions that give a picture its file and not a link its page. */
+  pictured: ReadonlySet<string>
   sink: Sink
 }
 
 /** Checks the elements of a body and collects what it holds: headings, anchors and references. */
-export function readBody(body: Root, source: SourceText, collection: Collection, sink: Sink): BodyFacts {
-  const walk: Walk = { headings: [], anchors: new Set(), references: [], source, collection, sink }
+export function readBody(body: Root, source: SourceText, collection: Collection, perDevice: boolean, sink: Sink): BodyFacts {
+  const pictured = new Set(pictureNames(body))
+  const walk: Walk = { headings: [], anchors: new Set(), references: [], source, collection, perDevice, pictured, sink }
   visit(body, [], walk)
   return { headings: walk.headings, anchors: walk.anchors, references: walk.references }
 }
 
 function visit(node: Nodes, around: readonly Parents[], walk: Walk): void {
   if (node.type === 'heading') readHeading(node, walk)
+  else if (node.type === 'image' || (node.type === 'definition' && walk.pictured.has(node.identifier)))
+    walk.references.push({ kind: 'image', id: node.url, place: within(node, node.url, walk.source) })
   else if (node.type === 'link' || node.type === 'definition') readLink(node, walk)
-  else if (node.type === 'image') walk.references.push({ kind: 'image', id: node.url, place: within(node, node.url, walk.source) })
   else if (isElement(node)) readElement(node, around, walk)
   const before = walk.references.length
   if ('children' in node) for (const child of node.children) visit(child, [...around, node], walk)
   const option = optionOf(node)
   if (option !== undefined) for (const reference of walk.references.slice(before)) reference.fits ??= [option]
+}
+
+/** The names by which a body shows pictures whose files stand elsewhere on the page: `![The plan][plan]`. */
+function pictureNames(node: Nodes): string[] {
+  if (node.type === 'imageReference') return [node.identifier]
+  return 'children' in node ? node.children.flatMap(pictureNames) : []
 }
 
 /** The option of a `<Fitted>` element: what stands in it is there only where the option is fitted. */
@@ -178,11 +190,11 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
   if (sheet && last && isDecimal(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
-  if (node.name === 'Fact' && !placed.has('tag') && walk.collection !== 'lessons' && walk.collection !== 'components') {
+  if (node.name === 'Fact' && !placed.has('tag') && !walk.perDevice) {
     sink(loadRules.missingAttribute, {
       message: '`<Fact>` has no `tag`',
       place: placeOf(node, source),
-      note: 'only a lesson or a component page speaks of one device',
+      note: 'only a lesson about a technology speaks of one device at a time',
       help: 'name the device: `<Fact of="…" tag="…" />`',
     })
   }

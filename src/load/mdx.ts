@@ -36,8 +36,21 @@ export function parseMdx(source: SourceText, sink: Sink): ParsedMdx {
   return { frontmatter, body: { type: 'root', children: withoutCode(tree.children, source, sink) } }
 }
 
-/** The nodes without frontmatter and comments. Code and expressions are findings. */
-function withoutCode(nodes: readonly RootContent[], source: SourceText, sink: Sink): RootContent[] {
+/** Lists in lists in messages come to a dozen. What is deeper was made by a slip, and would end every walk through the tree. */
+const deepest = 100
+
+/** The nodes without frontmatter and comments. Code, expressions and what is nested too deeply are findings. */
+function withoutCode(nodes: readonly RootContent[], source: SourceText, sink: Sink, depth = 0): RootContent[] {
+  const [first] = nodes
+  if (first && depth > deepest) {
+    sink(loadRules.mdxSyntax, {
+      message: `the text is nested more than ${deepest} levels deep`,
+      place: source.place(first.position?.start.offset ?? 0),
+      note: 'what is deeper was not checked',
+      help: 'take some of the quotes, lists or elements away',
+    })
+    return []
+  }
   const kept: RootContent[] = []
   for (const node of nodes) {
     if (node.type === 'yaml') continue
@@ -59,7 +72,7 @@ function withoutCode(nodes: readonly RootContent[], source: SourceText, sink: Si
       continue
     }
     // The children of a node are of the kinds its type allows; filtering keeps that.
-    if ('children' in node) node.children = withoutCode(node.children as RootContent[], source, sink) as typeof node.children
+    if ('children' in node) node.children = withoutCode(node.children as RootContent[], source, sink, depth + 1) as typeof node.children
     kept.push(node)
   }
   return kept

@@ -145,7 +145,7 @@ function loadPage(
   const translations = new Map<string, PageText & { frontmatter: Record<string, unknown> }>()
   const translated: [language: string, references: readonly BodyReference[]][] = []
   for (const other of others) {
-    const own = loadText(other, other.language, texts, sink)
+    const own = loadText(other, other.language, texts, sink, yaml)
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
     if (!own || !words) continue
     translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words })
@@ -177,14 +177,21 @@ function loadText(
   language: string,
   texts: Map<string, string>,
   sink: Sink,
+  sourceFrontmatter?: YamlValue,
 ): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
   const source = readText(file.folder, file.path, sink)
   if (!source) return undefined
   texts.set(source.file, source.text)
   const { frontmatter, body } = parseMdx(source, sink)
-  const facts = body && readBody(body, source, file.collection, sink)
+  const facts = body && readBody(body, source, file.collection, isPerDevice(file, sourceFrontmatter ?? frontmatter), sink)
   if (!frontmatter || !body || !facts) return undefined
   return { yaml: frontmatter, text: { language, source, body, headings: facts.headings, anchors: facts.anchors }, references: facts.references }
+}
+
+/** Whether a page is made for each device of a technology; a translation is what its source is. */
+function isPerDevice({ collection }: PageFile, frontmatter: YamlValue | undefined): boolean {
+  const value = frontmatter?.value
+  return collection === 'lessons' && typeof value === 'object' && value !== null && 'technology' in value
 }
 
 /** What the frontmatter names, by the table of its collection. */

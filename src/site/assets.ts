@@ -21,9 +21,10 @@ const fonts: Readonly<Record<string, string>> = {
 
 /**
  * Writes `assets/`: one style sheet, the fonts and the classic scripts; `sheets/` with the drawings and
- * `images/` with the pictures. Returns a short hash of the assets, for the links to them.
+ * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
+ * and what is wrong with pictures.
  */
-export async function writeAssets(machine: Machine, siteDir: string): Promise<string> {
+export async function writeAssets(machine: Machine, siteDir: string): Promise<{ version: string; broken: string[] }> {
   const assets = join(siteDir, 'assets')
   mkdirSync(join(assets, 'fonts'), { recursive: true })
   const require = createRequire(import.meta.url)
@@ -34,10 +35,10 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<st
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   writeSheets(machine, siteDir)
-  await writePictures(machine, siteDir)
+  const broken = await writePictures(machine, siteDir)
   const hash = createHash('sha256')
   for (const name of ['site.css', ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
-  return hash.digest('hex').slice(0, 10)
+  return { version: hash.digest('hex').slice(0, 10), broken }
 }
 
 function writeSheets({ drawings }: Machine, siteDir: string): void {

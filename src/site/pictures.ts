@@ -2,6 +2,7 @@ import { copyFile, mkdir, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import sharp from 'sharp'
 import type { Machine } from '../model/machine.ts'
+import { compare } from '../source/place.ts'
 
 /** Widest that a photo is shown; a panel has 1280 px, a person may enlarge. */
 const widestPx = 1600
@@ -11,17 +12,32 @@ export function pictureFile(path: string): string {
   return `images/${path}${/\.(png|jpe?g)$/i.test(path) ? '.webp' : ''}`
 }
 
-/** Writes the pictures that pages show, and no others. */
-export async function writePictures({ images, references }: Machine, siteDir: string): Promise<void> {
-  const shown = new Set(references.flatMap(({ kind, id }) => (kind === 'image' ? [id] : [])))
-  for (const path of [...shown].sort()) {
+/** Writes the pictures that pages show, and no others. Tells which of them are broken, and where they are shown. */
+export async function writePictures({ images, references }: Machine, siteDir: string): Promise<string[]> {
+  const shown = Map.groupBy(
+    references.filter(({ kind }) => kind === 'image'),
+    ({ id }) => id,
+  )
+  const broken: string[] = []
+  for (const [path, [first]] of [...shown].sort(([a], [b]) => compare(a, b))) {
     const file = images.get(path)
     if (file === undefined) continue
     const to = join(siteDir, pictureFile(path))
     await mkdir(dirname(to), { recursive: true })
-    if (/\.(png|jpe?g)$/i.test(path)) await writeFile(to, await shrink(file))
-    else await copyFile(file, to)
+    if (!/\.(png|jpe?g)$/i.test(path)) {
+      await copyFile(file, to)
+      continue
+    }
+    try {
+      await writeFile(to, await shrink(file))
+    } catch (error) {
+      const place = first && `${first.place.file}:${first.place.line}:${first.place.column}: `
+      broken.push(
+        `${place ?? ''}the picture \`${path}\` cannot be read: ${(error instanceof Error ? error.message : String(error)).replace(/\s+/g, ' ')}`,
+      )
+    }
   }
+  return broken
 }
 
 /** Turned as the camera was held, no wider than the panel needs, without place and owner of the camera. */

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
@@ -33,6 +33,24 @@ test('a large photo is made as wide as a panel needs, the same each time; a pict
     expect([width, format]).toEqual([1600, 'webp'])
     expect(readFileSync(join(dir, 'two/images/photos/lift.png.webp')).equals(one)).toBe(true)
     expect(() => readFileSync(join(dir, 'one/images/photos/unused.png.webp'))).toThrow()
+  } finally {
+    rmSync(dir, { recursive: true, force: true })
+  }
+})
+
+test('a picture that cannot be read is named, with the place that shows it', async () => {
+  const dir = mkdtempSync(join(tmpdir(), 'fettle-'))
+  try {
+    const photo = join(dir, 'lift.png')
+    writeFileSync(photo, 'no picture')
+    const place = { file: 'a.mdx', line: 3, column: 9, endLine: 3, endColumn: 17 }
+    const machine = {
+      images: new Map([['lift.png', photo]]),
+      references: [{ kind: 'image', id: 'lift.png', place, fits: [] }],
+    } satisfies Pick<Machine, 'images' | 'references'> as unknown as Machine
+    const broken = await writePictures(machine, join(dir, 'site'))
+    expect(broken).toHaveLength(1)
+    expect(broken[0]).toMatch(/^a\.mdx:3:9: the picture `lift\.png` cannot be read: /)
   } finally {
     rmSync(dir, { recursive: true, force: true })
   }
