@@ -151,14 +151,17 @@ describe.each([
     })
   })
 
-  test('a search on the start page goes on to the results, and a result opens', async () => {
+  test('the start page answers in place, gives its tasks back, and opens what was meant', async () => {
     await onPage(panel, async (page) => {
       await page.goto(address('index.html'))
+      await page.locator('input[name=q]').fill('raised load')
+      await page.locator('[data-search-results] a').first().waitFor()
+      expect(await page.locator('.questions').isVisible()).toBe(false)
+      await page.locator('input[name=q]').fill('')
+      await page.locator('.questions').waitFor()
+      expect(await page.locator('[data-search-results]').textContent()).toBe('')
       await page.locator('input[name=q]').fill('MTR411')
       await page.locator('.search-form button[type=submit]').tap()
-      const first = page.locator('[data-search-results] a').first()
-      await first.waitFor()
-      await first.tap()
       await expect.poll(() => page.url()).toMatch(/tags\/MTR411\.html$/)
     })
   })

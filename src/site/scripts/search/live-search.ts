@@ -14,8 +14,8 @@ export interface SearchPlaces {
   lists: HTMLElement | null
 }
 
-/** A pause in typing after which the results are renewed. */
-const pauseMs = 60
+/** A letter that is typed while an answer is made waits for it, but no longer than this. */
+const patienceMs = 60
 /** Results of each sort at first, and more with each touch of the button. */
 const pageSize = 10
 
@@ -29,7 +29,8 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
   more.hidden = true
   results.after(more)
 
-  let pause: ReturnType<typeof setTimeout> | undefined
+  let busy = false
+  let typedMeanwhile = false
   let limit = pageSize
   let answered = false
   let latest: { query: string; limit: number; result: Promise<SearchResult | undefined> } | undefined
@@ -70,7 +71,6 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
 
   /** Shows the results of what stands in the field now. Gives those that are shown at the end. */
   function renew(): Promise<SearchResult | undefined> {
-    clearTimeout(pause)
     const query = input.value.trim()
     if (latest?.query === query && latest.limit === limit) return latest.result
     keepQuery(query)
@@ -88,10 +88,21 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
     return asked.result
   }
 
+  /** The first letter is answered at once; fast typing on a slow panel does not pile up questions. */
+  async function renewInTurn(): Promise<void> {
+    typedMeanwhile = true
+    if (busy) return
+    busy = true
+    while (typedMeanwhile) {
+      typedMeanwhile = false
+      await Promise.race([renew(), new Promise((end) => setTimeout(end, patienceMs))])
+    }
+    busy = false
+  }
+
   input.addEventListener('input', () => {
     limit = pageSize
-    clearTimeout(pause)
-    pause = setTimeout(renew, pauseMs)
+    void renewInTurn()
   })
   input.addEventListener('keydown', (event) => {
     if (event.key !== 'Escape' || input.value === '') return
