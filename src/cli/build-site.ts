@@ -1,7 +1,8 @@
-import { mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { checkValue, writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
+import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
 import { dataFiles } from '../model/data-files.ts'
 import { graphOf } from '../model/graph.ts'
@@ -85,12 +86,18 @@ export async function buildSite({
     const published = publish(staged, outDir)
     if ('refused' in published) return published
     if (zip) renameSync(stagedZip, `${outDir}.zip`)
+    else await removeEarlierZip(`${outDir}.zip`)
     return { pages: pages.length, checkValue: value }
   } finally {
     rmSync(work, { recursive: true, force: true })
     rmSync(staged, { recursive: true, force: true })
     rmSync(`${staged}.zip`, { force: true })
   }
+}
+
+/** The zip of an earlier build beside a new folder would be taken for its zip. A zip that is no release is left alone. */
+async function removeEarlierZip(path: string): Promise<void> {
+  if (existsSync(path) && (await verify(path)).machine) rmSync(path)
 }
 
 /** An empty hidden folder beside the target, of this process alone; what ended builds left there is taken away. */

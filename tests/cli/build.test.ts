@@ -1,6 +1,6 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { runFettle, startFettle } from './run-fettle.ts'
 
@@ -37,20 +37,26 @@ describe('fettle build', () => {
     const changed = files(other)
       .filter(([path, hash]) => before.get(path) !== hash)
       .map(([path]) => path)
-    // The search page names the build check value, so that a browser never mixes two indexes.
+    // A page with the search names the build check value, so that a browser never mixes two indexes.
     expect(changed.filter((path) => !path.startsWith('search/'))).toEqual([
       'about.html',
       'es/about.html',
       'es/front/technical-data.html',
+      'es/index.html',
       'es/search.html',
       'front/technical-data.html',
+      'index.html',
       'search.html',
     ])
   })
 
   test('a build for one serial number leaves out what does not fit it', async () => {
     const other = join(dir, 'four/rcw-400')
+    mkdirSync(dirname(other), { recursive: true })
+    cpSync(`${out}.zip`, `${other}.zip`)
     expect(await runFettle(['build', 'example-machine', '--serial', '0400-023', '--out', other, '--no-zip'])).toMatchObject({ code: 0 })
+    // A zip of an earlier build beside the new folder would be taken for its zip.
+    expect(existsSync(`${other}.zip`)).toBe(false)
     expect(existsSync(join(out, 'tags/MTR601.html'))).toBe(true)
     expect(existsSync(join(other, 'tags/MTR601.html'))).toBe(false)
     expect(existsSync(join(other, 'tags/SOL231.html'))).toBe(true)
