@@ -1,7 +1,8 @@
+import type { Graph } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Problem, RuleTexts } from '../source/finding.ts'
 
 /** A rule is its texts and one pure generator. It reads the machine: no disk, no clock, no other rule. */
 export interface Rule extends RuleTexts {
-  check(machine: Machine): Iterable<Problem>
+  check(machine: Machine, graph: Graph): Iterable<Problem>
 }

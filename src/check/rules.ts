@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
+import { draftPage } from './rules/draft-page.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
 import { duplicateDrawing } from './rules/duplicate-drawing.ts'
@@ -34,6 +35,7 @@ import { unknownTerm } from './rules/unknown-term.ts'
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
   alarmWithoutRecovery,
+  draftPage,
   duplicateAddress,
   duplicateAlarm,
   duplicateDrawing,

@@ -1,3 +1,4 @@
+import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { optionsKey } from '../model/units.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
@@ -5,7 +6,10 @@ import type { Rule } from './rule.ts'
 
 /** Runs every rule over one machine; the findings come in their one order. */
 export function runRules(machine: Machine, rules: readonly Rule[]): Finding[] {
-  const findings = rules.flatMap(({ id, severity, check }) => [...check(machine)].map((problem): Finding => ({ ...problem, rule: id, severity })))
+  const graph = graphOf(machine)
+  const findings = rules.flatMap(({ id, severity, check }) =>
+    [...check(machine, graph)].map((problem): Finding => ({ ...problem, rule: id, severity })),
+  )
   return findings.sort(compareFindings)
 }
 

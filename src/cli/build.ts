@@ -1,7 +1,7 @@
 import { join, resolve } from 'node:path'
 import { reportText } from '../report/text.ts'
 import { buildSite } from './build-site.ts'
-import { checkFolder, countFindings } from './load.ts'
+import { checkFolder, countFindings, sharesOf } from './load.ts'
 import type { Options } from './options.ts'
 import { startProgress } from './progress.ts'
 
@@ -12,7 +12,7 @@ export async function run(options: Options): Promise<number> {
   const { loaded, machine, findings } = checkFolder(folder, options)
   const counts = countFindings(findings)
   if (counts.errors > 0 || !machine) {
-    process.stdout.write(reportText(findings, loaded.texts, counts))
+    process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine)))
     progress.done('not built: the pages do not agree with the machine. An earlier build is left as it was.')
     return 1
   }

@@ -3,7 +3,7 @@ import { reportSarif } from '../report/sarif.ts'
 import { reportShort } from '../report/short.ts'
 import { reportText } from '../report/text.ts'
 import { everyRule } from './every-rule.ts'
-import { checkFolder, countFindings } from './load.ts'
+import { checkFolder, countFindings, sharesOf } from './load.ts'
 import type { Options } from './options.ts'
 import { version } from './version.ts'
 
@@ -21,7 +21,7 @@ export async function run(options: Options): Promise<number> {
   }
   switch (options.get('format')) {
     case 'json':
-      process.stdout.write(reportJson(findings, machine?.file.id, summary))
+      process.stdout.write(reportJson(findings, machine?.file.id, summary, sharesOf(machine)))
       break
     case 'sarif':
       process.stdout.write(reportSarif(findings, everyRule, version))
@@ -30,7 +30,7 @@ export async function run(options: Options): Promise<number> {
       process.stdout.write(reportShort(findings))
       break
     default:
-      process.stdout.write(reportText(findings, loaded.texts, summary))
+      process.stdout.write(reportText(findings, loaded.texts, summary, sharesOf(machine)))
   }
   return counts.errors > 0 ? 1 : 0
 }

@@ -2,6 +2,8 @@ import { rules } from '../check/rules.ts'
 import { checkLoaded } from '../check/run.ts'
 import { loadMachine } from '../load/load-machine.ts'
 import type { Loaded } from '../load/loaded.ts'
+import { type Coverage, coverageOf } from '../model/coverage.ts'
+import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
 import { type Options, UsageError } from './options.ts'
@@ -27,4 +29,9 @@ export function checkFolder(path: string, options: Options): Checked {
 export function countFindings(findings: readonly Finding[]): { errors: number; warnings: number; notes: number } {
   const count = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity).length
   return { errors: count('error'), warnings: count('warning'), notes: count('note') }
+}
+
+/** What the manual of a unit covers; nothing where the folder is no machine. */
+export function sharesOf(machine: Machine | undefined): Coverage[] {
+  return machine ? coverageOf(machine, graphOf(machine)) : []
 }

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { extname, join, resolve, sep } from 'node:path'
 import { reportText } from '../report/text.ts'
 import { buildSite } from './build-site.ts'
-import { checkFolder, countFindings } from './load.ts'
+import { checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { startProgress } from './progress.ts'
 
@@ -35,7 +35,7 @@ export async function run(options: Options): Promise<number> {
   const rebuild = async () => {
     const { loaded, machine, findings } = checkFolder(folder, options)
     const counts = countFindings(findings)
-    if (findings.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts))
+    if (findings.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine)))
     if (counts.errors > 0 || !machine) {
       progress.done('the last build without errors is still shown')
       return

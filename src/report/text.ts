@@ -11,10 +11,22 @@ export interface Summary {
   [counted: string]: number
 }
 
-/** Findings as a person reads them, and a last line that says how much was checked. */
-export function reportText(findings: readonly Finding[], texts: ReadonlyMap<string, string>, summary: Summary): string {
+/** How much of something is there: `devices with a page`, 108 of 110. */
+export interface Share {
+  what: string
+  have: number
+  of: number
+}
+
+/** Findings as a person reads them, what the manual covers, and a last line that says how much was checked. */
+export function reportText(
+  findings: readonly Finding[],
+  texts: ReadonlyMap<string, string>,
+  summary: Summary,
+  coverage: readonly Share[] = [],
+): string {
   const frameOf = framesOf(texts)
-  return `${findings.map((finding) => `${reportFinding(finding, frameOf)}\n\n`).join('')}${summaryLine(summary)}\n`
+  return `${findings.map((finding) => `${reportFinding(finding, frameOf)}\n\n`).join('')}${coverageLines(coverage)}${summaryLine(summary)}\n`
 }
 
 /** First line, the author's text with carets, second places with theirs, facts, advice. */
@@ -24,6 +36,13 @@ export function reportFinding(finding: Finding, frameOf: Frame): string {
   const { note, help } = finding
   const said = [...(note ? [`  note: ${oneLine(note)}`] : []), ...(help ? [`  help: ${oneLine(help)}`] : [])]
   return [...parts, said.join('\n')].filter(Boolean).join('\n\n')
+}
+
+/** Shares of nothing are left out. */
+function coverageLines(coverage: readonly Share[]): string {
+  const told = coverage.filter(({ of }) => of > 0)
+  const width = Math.max(0, ...told.map(({ what }) => what.length))
+  return told.length === 0 ? '' : `${told.map(({ what, have, of }) => `${what.padEnd(width)}  ${have} of ${of}\n`).join('')}\n`
 }
 
 function summaryLine({ errors, warnings, notes, ...counted }: Summary): string {

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest'
 import { tagGrammar } from '../../src/check/rules/tag-grammar.ts'
+import { runRules } from '../../src/check/run.ts'
 import type { Machine } from '../../src/model/machine.ts'
 import { loadSound } from '../sound-machine.ts'
 
 const [machine] = loadSound().machines
-const messages = (changed: Partial<Machine>) => (machine ? [...tagGrammar.check({ ...machine, ...changed })].map(({ message }) => message) : [])
+const messages = (changed: Partial<Machine>) => (machine ? [...runRules({ ...machine, ...changed }, [tagGrammar])].map(({ message }) => message) : [])
 
 test('of one device it is the tag that is wrong, of several the system', () => {
   const file = { ...machine?.file, designation: 'iec81346' } as Machine['file']

@@ -52,6 +52,17 @@ photo.mdx:1:1: warning: the file is not text [not-text]
     [{ errors: 2, warnings: 0, notes: 1, pages: 1, parts: 0 }, '1 page, 0 parts: 2 errors, 0 warnings, 1 note\n'],
   ])('the last line of %o', (summary, expected) => expect(reportText([], texts, summary)).toBe(expected))
 
+  test('says what share is covered above the last line, and nothing of what is not there', () => {
+    const shares = [
+      { what: 'devices with a page', have: 3, of: 4 },
+      { what: 'pages in es', have: 0, of: 12 },
+      { what: 'sensors with a lesson', have: 0, of: 0 },
+    ]
+    expect(reportText([], texts, { errors: 0, warnings: 0, notes: 0 }, shares)).toBe(
+      'devices with a page  3 of 4\npages in es          0 of 12\n\n0 errors, 0 warnings\n',
+    )
+  })
+
   test('no text of an author moves the cursor, breaks a line or fills the screen', () => {
     const hostile = '\u001b[2J\u009b31m\n\r\u202e\u0000'
     const place = { file: `a${hostile}.mdx`, line: 1, column: 1, endLine: 1, endColumn: 2 }
@@ -80,11 +91,11 @@ test('short holds the first lines only', () => {
 })
 
 test('json has every field, in one order', () => {
-  const report = reportJson([duplicate, unread], 'tiny', counts)
+  const report = reportJson([duplicate, unread], 'tiny', counts, [{ what: 'devices with a page', have: 3, of: 4 }])
   expect(report.endsWith('}\n')).toBe(true)
   expect(JSON.parse(report)).toEqual({
     machine: 'tiny',
-    summary: counts,
+    summary: { ...counts, coverage: [{ what: 'devices with a page', have: 3, of: 4 }] },
     findings: [
       {
         rule: 'duplicate-tag',
@@ -119,7 +130,7 @@ test('json has every field, in one order', () => {
 })
 
 test('json names no machine where the folder is none', () => {
-  expect(JSON.parse(reportJson([], undefined, counts))).toEqual({ machine: null, summary: counts, findings: [] })
+  expect(JSON.parse(reportJson([], undefined, counts))).toEqual({ machine: null, summary: { ...counts, coverage: [] }, findings: [] })
 })
 
 test('a rule is explained by its own texts', () => {

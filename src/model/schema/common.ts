@@ -66,3 +66,25 @@ export const technologies = [
 ] as const
 export const technology = z.enum(technologies)
 export type Technology = z.infer<typeof technology>
+
+/** Technologies that measure something or see it: a lesson can tell how their signal is checked. Safety devices are not among them: their test is the employer's. */
+export const sensing: ReadonlySet<Technology> = new Set([
+  'inductive',
+  'capacitive',
+  'namur',
+  'photoelectric-through-beam',
+  'photoelectric-retro-reflective',
+  'photoelectric-diffuse',
+  'magnetic-cylinder-switch',
+  'limit-switch',
+  'pressure-switch',
+  'float-switch',
+  'temperature-switch',
+  'current-loop',
+  'voltage-signal',
+  'pt100',
+  'thermocouple',
+  'thermistor',
+  'pulse-flow',
+  'encoder',
+] as const)

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { identifier, words } from './common.ts'
+import { collections } from './pages.ts'
 
 /** Where one data file lies and what its columns are called. */
 const dataFile = z.strictObject({
@@ -15,6 +16,9 @@ const dataFile = z.strictObject({
 const readingLimit = z.strictObject({
   grade: z.number().positive().describe('Highest Flesch-Kincaid grade of a page for this reader'),
 })
+
+/** What a translation can be asked to cover: the pages of a collection, or the texts of the lists. */
+export const scopes = [...collections, 'data'] as const
 
 /** The schema of `machine.yaml`. */
 export const machineFile = z.strictObject({
@@ -42,9 +46,19 @@ export const machineFile = z.strictObject({
         .regex(/^[a-z]{2}$/)
         .describe('Language the pages are written in'),
       translations: z.array(z.string().regex(/^[a-z]{2}$/)).optional(),
+      complete: z
+        .record(z.string().regex(/^[a-z]{2}$/), z.array(z.enum(scopes)))
+        .optional()
+        .describe(
+          'Language -> what must be whole in it: collections of pages, and `data` for the lists. A language that is not named here: everything',
+        ),
     })
     .refine(({ source, translations = [] }) => new Set([source, ...translations]).size === translations.length + 1, {
       message: 'A language is listed twice',
+    })
+    .refine(({ translations = [], complete = {} }) => Object.keys(complete).every((language) => translations.includes(language)), {
+      path: ['complete'],
+      message: 'A language is not among the translations',
     }),
   units: z
     .array(

@@ -9,6 +9,7 @@ const common = {
   summary: z.string().min(1).optional().describe('One sentence that answers first'),
   reader: reader.optional().describe('Whom the page addresses'),
   fits: fits.optional(),
+  draft: z.boolean().optional().describe('Not written to its end: the site marks it, and coverage does not count it'),
   order: z.number().int().optional().describe('Place in lists; pages without it follow by title'),
 }
 
@@ -54,6 +55,7 @@ export const pageSchemas = {
       .strictObject({ every: z.number().positive(), unit: z.enum(['h', 'day', 'week', 'month', 'year']) })
       .optional()
       .describe('How often, for maintenance'),
+    when: z.string().min(1).optional().describe('What calls for it, where no interval does: a strip is torn'),
     tools: tools.optional(),
     tags: tags.optional().describe('Devices it touches'),
     lockout: z.array(identifier).optional().describe('Lockouts applied before it'),
@@ -78,5 +80,6 @@ export const translationSchema = z.strictObject({
   purpose: z.string().min(1).optional(),
   authorised: z.string().min(1).optional(),
   alt: z.string().min(1).optional(),
+  when: z.string().min(1).optional(),
 })
 export type Translation = z.infer<typeof translationSchema>

@@ -1,0 +1,131 @@
+import { emptiness } from './described.ts'
+import type { Graph } from './graph.ts'
+import type { AnyPage, Device, Machine, Part } from './machine.ts'
+import { sensing } from './schema/common.ts'
+import { inScope } from './translation-scope.ts'
+
+/** What is counted, in the order it is told. */
+export const coverageKinds = [
+  'devices with a description',
+  'devices with a page',
+  'devices with a drawing',
+  'devices with a place',
+  'sensors with a lesson',
+  'alarms with a recovery',
+  'maintenance tasks with an interval',
+  'wear parts with a task',
+  'drawing sheets shown',
+  'drawings referred to',
+  'pages written',
+  'pages in',
+] as const
+export type CoverageKind = (typeof coverageKinds)[number]
+
+/** How much of something the manual has: `have` of `of`, both from 0. */
+export interface Coverage {
+  kind: CoverageKind
+  /** Language of `pages in`; otherwise undefined. */
+  language?: string
+  /** In words: `devices with a page`, `pages in es`. */
+  what: string
+  have: number
+  of: number
+}
+
+/** The shares of one unit. A page that is a draft counts as not written. */
+export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
+  const { devices, alarms, parts, drawings, sourceLanguage, languages } = machine
+  const written = machine.pages.filter((page) => !isDraft(page))
+  const pages = machine.pages.filter(({ collection }) => collection !== 'cautions')
+  const described = describer(machine)
+  const sensors = devices.filter(isSensor)
+  const tasks = graph.pagesIn('procedures').filter(isMaintenance)
+  const wear = parts.filter(isWearPart)
+  const sheets = drawings.flatMap(({ sheetList }) => sheetList)
+  const used = drawingsReferredTo(machine)
+  const row = <T>(kind: CoverageKind, all: readonly T[], has: (it: T) => boolean, language?: string): Coverage => ({
+    kind,
+    ...(language === undefined ? {} : { language }),
+    what: language === undefined ? kind : `${kind} ${language}`,
+    have: all.filter(has).length,
+    of: all.length,
+  })
+  return [
+    row('devices with a description', devices, (device) => described(device) === undefined),
+    row('devices with a page', devices, (device) => pagesAbout(device, graph).length > 0),
+    row('devices with a drawing', devices, (device) => hasDrawing(device, graph)),
+    row('devices with a place', devices, ({ x, y, place }) => place !== undefined || (x !== undefined && y !== undefined)),
+    row('sensors with a lesson', sensors, (device) => graph.lessonsOf(device).some((lesson) => !isDraft(lesson))),
+    row('alarms with a recovery', alarms, ({ number }) => {
+      const recovery = graph.recoveryOf(number.value)
+      return recovery !== undefined && !isDraft(recovery)
+    }),
+    row('maintenance tasks with an interval', tasks, ({ frontmatter }) => (frontmatter.interval ?? frontmatter.when) !== undefined),
+    row('wear parts with a task', wear, (part) => tasksFor(part, graph).some((task) => !isDraft(task))),
+    row('drawing sheets shown', sheets, ({ readable }) => readable),
+    row('drawings referred to', drawings, ({ number }) => used.has(number.value)),
+    row('pages written', pages, (page) => !isDraft(page)),
+    ...languages
+      .filter((language) => language !== sourceLanguage)
+      .map((language) =>
+        row(
+          'pages in',
+          written.filter(({ collection }) => inScope(machine.file, language, collection)),
+          ({ translations }) => translations.has(language),
+          language,
+        ),
+      ),
+  ]
+}
+
+export function isDraft(page: AnyPage): boolean {
+  return page.collection !== 'cautions' && page.frontmatter.draft === true
+}
+
+export function isSensor({ technology }: Device): boolean {
+  return technology !== undefined && sensing.has(technology.value)
+}
+
+/** A job that is done again and again to keep the machine going. */
+export function isMaintenance({ frontmatter: { kind } }: Extract<AnyPage, { collection: 'procedures' }>): boolean {
+  return kind === 'maintain' || kind === 'clean'
+}
+
+/** A part that wears and can be ordered. */
+export function isWearPart({ spare, supersededBy }: Part): boolean {
+  return spare?.value === 'wear' && supersededBy === undefined
+}
+
+/** Why the description of a device tells nothing, in the light of the other devices. */
+export function describer({ devices, sourceLanguage }: Machine): (device: Device) => ReturnType<typeof emptiness> {
+  const text = (words: Device['kind']) => words[sourceLanguage]?.value ?? ''
+  const ofKind = Map.groupBy(devices, ({ kind }) => text(kind))
+  return ({ tag, kind, description }) => emptiness(text(description), tag.value, text(kind), (ofKind.get(text(kind))?.length ?? 0) > 1)
+}
+
+/** Pages that speak of a device: they name it, or they are lessons made for it. Drafts do not count. */
+export function pagesAbout(device: Device, graph: Graph): AnyPage[] {
+  return [...graph.pagesNaming(device.tag.value), ...graph.lessonsOf(device)].filter((page) => !isDraft(page))
+}
+
+/** Jobs that name a part, the part that replaced it, or a device that has it. */
+export function tasksFor({ number }: Part, graph: Graph): Extract<AnyPage, { collection: 'procedures' }>[] {
+  const devices = graph.devicesWithPart(number.value)
+  const pages = [...graph.pagesReferringTo('part', number.value), ...devices.flatMap(({ tag }) => graph.pagesNaming(tag.value))]
+  return pages.filter((page) => page.collection === 'procedures')
+}
+
+function hasDrawing({ tag, drawing }: Device, graph: Graph): boolean {
+  return drawing !== undefined || graph.sightingsOf(tag.value).length > 0 || graph.signalsOf(tag.value).some((signal) => signal.drawing !== undefined)
+}
+
+/** Numbers of drawings that a list, a page or the plan names, or whose sheet a page shows as its picture. */
+export function drawingsReferredTo({ drawings, references }: Machine): Set<string> {
+  const registers = new Set(drawings.map(({ place }) => place.file))
+  const named = references.flatMap(({ kind, id, place }) => (kind === 'drawing' && !registers.has(place.file) ? [id] : []))
+  const pictures = references.flatMap(({ kind, id }) => (kind === 'image' ? [id] : []))
+  const pictured = drawings.filter(({ sheetList }) =>
+    sheetList.some(({ file }) => pictures.some((path) => file === path || file.endsWith(`/${path}`))),
+  )
+  return new Set([...named, ...pictured.map(({ number }) => number.value)])
+}

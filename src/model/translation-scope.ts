@@ -1,0 +1,7 @@
+import type { MachineFile } from './schema/machine-file.ts'
+import type { Collection } from './schema/pages.ts'
+
+/** Whether machine.yaml wants a collection, or the texts of the lists, whole in a language. */
+export function inScope({ languages: { source, complete } }: MachineFile, language: string, what: Collection | 'data'): boolean {
+  return language !== source && (complete?.[language]?.includes(what) ?? true)
+}

@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest'
+import { type CoverageKind, coverageOf } from '../../src/model/coverage.ts'
+import { graphOf } from '../../src/model/graph.ts'
+import { type Changes, loadSound } from '../sound-machine.ts'
+
+/** The shares of the first unit of the sound machine with some files changed, as `have/of`. */
+function shares(changes: Record<string, string | undefined> = {}): Partial<Record<string, string>> {
+  const files: Changes = new Map(Object.entries(changes))
+  const [machine] = loadSound(files).machines
+  if (!machine) throw new Error('no machine')
+  return Object.fromEntries(coverageOf(machine, graphOf(machine)).map(({ what, have, of }) => [what, `${have}/${of}`]))
+}
+
+const devices = (rows: string) => ({ 'data/devices.csv': `tag,kind,description,technology,area,x,y,place,drawing,fits\n${rows}` })
+const recovery = (lines: string) => ({ 'pages/alarms/clamp.mdx': `---\ntitle: Clamp\nalarm: A01\n${lines}---\nLook.\n` })
+const task = (lines: string, body = '') => ({ 'pages/procedures/job.mdx': `---\ntitle: Job\nminutes: 5\n${lines}---\n${body}\n` })
+const parts = (rows: string) => ({ 'data/bom.csv': `number,description,quantity,spare,supersededBy\n100-01,Switch,2,none,\n${rows}` })
+const translation = { 'pages/front/use.es.mdx': undefined }
+
+test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in es', string]>([
+  [
+    'a description that repeats the tag or is a filler is none',
+    devices('PS-101,switch,PS-101\nPS-102,switch,TBD\nDISC1,isolator,Isolator\nMTR5,motor,Fan\n'),
+    'devices with a description',
+    '2/4',
+  ],
+  [
+    'a device that no page names has none',
+    devices('PS-101,switch,A\nPS-102,switch,B\nXX9,switch,C\nDISC1,isolator,D\nMTR5,motor,E\n'),
+    'devices with a page',
+    '4/5',
+  ],
+  [
+    'a draft speaks of nothing',
+    { ...devices('PS-101,switch,A\nXX9,switch,C\n'), ...task('kind: other\ntags: [XX9]\ndraft: true\n') },
+    'devices with a page',
+    '1/2',
+  ],
+  [
+    'a place is a position or words',
+    devices('PS-101,switch,A,,,1,2\nPS-102,switch,B,,,,,under the lift\nDISC1,isolator,D,,,3\n'),
+    'devices with a place',
+    '2/3',
+  ],
+  ['a tag on a sheet is a drawing too', devices('PS-101,switch,A\nPS-102,switch,B,,,,,,L-1\nXX9,isolator,D\n'), 'devices with a drawing', '2/3'],
+  [
+    'a device of another technology is no sensor',
+    devices('PS-101,switch,A,pressure-switch\nPS-102,switch,B,encoder\nDISC1,isolator,D,isolator\n'),
+    'sensors with a lesson',
+    '1/2',
+  ],
+  ['an alarm has its recovery', {}, 'alarms with a recovery', '1/1'],
+  ['a draft is no recovery', recovery('draft: true\n'), 'alarms with a recovery', '0/1'],
+  ['a job that is no maintenance needs no interval', task('kind: set-up\n'), 'maintenance tasks with an interval', '0/0'],
+  ['a job without interval', task('kind: clean\n'), 'maintenance tasks with an interval', '0/1'],
+  ['a job with an interval', task('kind: clean\ninterval: { every: 1, unit: day }\n'), 'maintenance tasks with an interval', '1/1'],
+  ['a job on call', task('kind: maintain\nwhen: A strip is torn\n'), 'maintenance tasks with an interval', '1/1'],
+  ['a wear part that no job names', parts('9-1,Belt,1,wear,\n9-2,Filter,1,spare,\n'), 'wear parts with a task', '0/1'],
+  [
+    'a wear part that a job names',
+    { ...parts('9-1,Belt,1,wear,\n'), ...task('kind: other\n', 'Take <Part number="9-1" />.') },
+    'wear parts with a task',
+    '1/1',
+  ],
+  ['a wear part that was replaced', parts('9-1,Belt,1,wear,100-01\n'), 'wear parts with a task', '0/0'],
+  ['a sheet that is not there is not shown', { 'drawings/E-1.2.svg': undefined }, 'drawing sheets shown', '2/3'],
+  [
+    'a drawing that only the register knows',
+    { 'data/drawings.csv': 'number,title,kind,sheets,revision\nE-1,Inputs,schematic,2,A\nL-1,Layout,layout,1,A\nE-2,Spare,schematic,1,A\n' },
+    'drawings referred to',
+    '2/3',
+  ],
+  ['a draft is not written', recovery('draft: true\n'), 'pages written', '7/8'],
+  ['a translation that is there', {}, 'pages in es', '1/1'],
+  ['a translation that is not there', translation, 'pages in es', '0/1'],
+])('%s', (_, changes, what, expected) => expect(shares(changes)[what]).toBe(expected))
