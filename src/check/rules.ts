@@ -1,4 +1,6 @@
 import type { Rule } from './rule.ts'
+import { addressAgainstType } from './rules/address-against-type.ts'
+import { addressGrammar } from './rules/address-grammar.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { draftPage } from './rules/draft-page.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
@@ -10,9 +12,11 @@ import { duplicateRecovery } from './rules/duplicate-recovery.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { notFitted } from './rules/not-fitted.ts'
+import { overlappingAddress } from './rules/overlapping-address.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
+import { spareWithDevice } from './rules/spare-with-device.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
@@ -34,6 +38,8 @@ import { unknownTerm } from './rules/unknown-term.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
+  addressAgainstType,
+  addressGrammar,
   alarmWithoutRecovery,
   draftPage,
   duplicateAddress,
@@ -45,9 +51,11 @@ export const rules: readonly Rule[] = [
   duplicateTag,
   incompleteSafetyMessage,
   notFitted,
+  overlappingAddress,
   sheetMissing,
   sheetOutOfRange,
   sourceWithoutIsolation,
+  spareWithDevice,
   tagGrammar,
   tagNotOnSheet,
   unknownAlarm,

@@ -59,6 +59,7 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     languages: [rest.file.languages.source, ...(rest.file.languages.translations ?? [])],
     devices,
     signals: keep(rest.signals),
+    spares: keep(rest.spares),
     cards: keep(rest.cards, 'card', ({ card }) => card),
     parts: keep(rest.parts, 'part', ({ number }) => number),
     alarms: keep(rest.alarms, 'alarm', ({ number }) => number),

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import type { Drawing, InputFile, NamedThing, Reference, Sheet, Term } from '../model/machine.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
+import { saysSpare } from '../model/spare.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, startOfFile } from '../source/place.ts'
 import { readText, reason } from './decode.ts'
@@ -71,6 +72,8 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     alarms: table('alarms'),
     formats: table('formats'),
   }
+  const isSpare = spareIn(devices)
+  const [spares, signals] = [tables.signals.rows.filter(isSpare), tables.signals.rows.filter((row) => !isSpare(row))]
   const register = table('drawings')
   const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
   const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [], readable: false }
@@ -90,7 +93,8 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     options: own.options,
     areas: own.areas,
     devices: tables.devices.rows,
-    signals: tables.signals.rows,
+    signals,
+    spares,
     cards: tables.cards.rows,
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
@@ -102,13 +106,15 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     pages: pages.pages,
     references: [
       ...own.references,
-      ...Object.entries(tables).flatMap(([name, { rows }]) => tableReferences(name as TableName, rows)),
+      ...Object.entries({ ...tables, signals: { rows: signals } }).flatMap(([name, { rows }]) => tableReferences(name as TableName, rows)),
+      ...tableReferences('signals', spares).filter(({ kind }) => kind !== 'tag'),
       ...tableReferences('drawings', register.rows),
       ...energy.references,
       ...trained.references,
     ],
     broken: [
       ...brokenRows('tag', tables.devices),
+      ...brokenRows('signal', tables.signals),
       ...brokenRows('card', tables.cards),
       ...brokenRows('part', tables.parts),
       ...brokenRows('alarm', tables.alarms),
@@ -136,13 +142,19 @@ function unreadKinds(
   return (['tag', 'card', 'part', 'alarm', 'drawing'] as const).filter((kind) => !kinds[kind].readable)
 }
 
-const brokenRows = (kind: Reference['kind'], { broken }: { broken: readonly Located<string>[] }) =>
+const brokenRows = (kind: Reference['kind'] | 'signal', { broken }: { broken: readonly Located<string>[] }) =>
   broken.map(({ value, place }) => ({ name: `${kind}:${value}`, place }))
 
 /** A signal is fitted where its device is fitted, unless its own row says otherwise. */
 function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {
   const fits = new Map(devices.rows.map((device) => [device.tag.value, device.fits]))
   return { ...signals, rows: signals.rows.map((row) => (row.fits.length > 0 ? row : { ...row, fits: fits.get(row.tag.value) ?? [] })) }
+}
+
+/** Tells whether a row of the I/O list is a channel that is kept free: it names no device, and nothing or `Spare` stands there. */
+function spareIn({ rows, broken }: TableRows<'devices'>): (row: Row<'signals'>) => boolean {
+  const tags = new Set([...rows.map(({ tag }) => tag.value), ...broken.map(({ value }) => value)])
+  return ({ tag }) => tag.value === '' || (saysSpare(tag.value) && !tags.has(tag.value))
 }
 
 /** A file that cannot be read is met twice, when it is read and when it is hashed. */

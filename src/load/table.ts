@@ -1,5 +1,6 @@
 import type { WordsInput } from '../model/schema/common.ts'
 import { type CellType, type Column, type Row, type TableName, tables } from '../model/schema/tables.ts'
+import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
@@ -162,6 +163,8 @@ function readColumn(
   }
   const cell = at(name)
   if (!cell) {
+    const marksSpare = column.emptyIfSpare?.every((other) => saysSpare(at(other)?.value ?? '-'))
+    if (marksSpare) return { value: { value: '', place: cells[positions.get(name) ?? 0]?.place ?? row }, sound: true }
     if (column.required) {
       const index = positions.get(name) ?? 0
       sink(loadRules.missingValue, { message: `the row has no \`${name}\``, place: cells[index]?.place ?? row })

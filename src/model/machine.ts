@@ -172,6 +172,8 @@ export interface Machine {
   options: ReadonlyMap<string, Words>
   devices: readonly Device[]
   signals: readonly Signal[]
+  /** Rows of the I/O list for channels that are kept free. Their tag is empty or says so. */
+  spares: readonly Signal[]
   cards: readonly Card[]
   parts: readonly Part[]
   drawings: readonly Drawing[]
@@ -188,6 +190,7 @@ export interface Machine {
   /**
    * Names that exist in the folder and are not in this unit: `<kind>:<id>` -> why.
    * `left-out`: the options do not fit; `broken`: its own row or page has an error that is reported there.
+   * `signal:<tag>` is a row of the I/O list that could not be read.
    */
   absent: ReadonlyMap<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>
   /** Kinds whose list could not be read: nothing is said to be unknown in it. */

@@ -95,6 +95,22 @@ export const machineFile = z.strictObject({
       distanceMm: z.number().positive().describe('Eye to screen'),
     })
     .optional(),
+  controller: z
+    .strictObject({
+      wordNumbers: z
+        .enum(['bytes', 'words'])
+        .optional()
+        .describe(
+          'What the number of a word counts: `%IW4` is bytes 4 and 5 (bytes), or bytes 8 and 9 (words). Without it only certain overlaps are found',
+        ),
+      highestBit: z
+        .union([z.literal(7), z.literal(15), z.literal(31)])
+        .optional()
+        .describe('Highest bit number: 7 where bits are counted in bytes, 15 in words. Without it 7 is meant where hardly a bit is above it'),
+      address: z.string().min(1).optional().describe('Pattern of the addresses, a regular expression, where they have a form of their own'),
+    })
+    .optional()
+    .describe('How the controller counts its inputs and outputs'),
   data: z.strictObject({
     devices: dataFile.optional(),
     signals: dataFile.optional(),

@@ -15,6 +15,8 @@ export interface Column {
   type: CellType
   /** The file must have the column and each row a value. */
   required?: true
+  /** The row may go without a value where these columns are empty or mark a spare channel. */
+  emptyIfSpare?: readonly string[]
   description: string
 }
 
@@ -42,7 +44,12 @@ export const tables = {
     fits,
   },
   signals: {
-    tag: { type: 'identifier', required: true, description: 'Device that gives or takes the signal' },
+    tag: {
+      type: 'identifier',
+      required: true,
+      emptyIfSpare: ['signal', 'symbol', 'meaning', 'pin'],
+      description: 'Device that gives or takes the signal; empty or `Spare` for a channel that is kept free',
+    },
     signal: { type: 'identifier', description: 'Which signal of the device, where it has several: open, closed' },
     type: {
       type: { oneOf: signalTypes },
