@@ -3,8 +3,11 @@ import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { draftPage } from './rules/draft-page.ts'
+import { cardWithoutSignals } from './rules/card-without-signals.ts'
+import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
+import { duplicateChannel } from './rules/duplicate-channel.ts'
 import { duplicateDrawing } from './rules/duplicate-drawing.ts'
 import { duplicateId } from './rules/duplicate-id.ts'
 import { duplicatePart } from './rules/duplicate-part.ts'
@@ -15,10 +18,12 @@ import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
+import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
+import { tooManySignals } from './rules/too-many-signals.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -42,8 +47,11 @@ export const rules: readonly Rule[] = [
   addressGrammar,
   alarmWithoutRecovery,
   draftPage,
+  cardWithoutSignals,
+  channelOutOfRange,
   duplicateAddress,
   duplicateAlarm,
+  duplicateChannel,
   duplicateDrawing,
   duplicateId,
   duplicatePart,
@@ -54,10 +62,12 @@ export const rules: readonly Rule[] = [
   overlappingAddress,
   sheetMissing,
   sheetOutOfRange,
+  signalAgainstCard,
   sourceWithoutIsolation,
   spareWithDevice,
   tagGrammar,
   tagNotOnSheet,
+  tooManySignals,
   unknownAlarm,
   unknownAnchor,
   unknownArea,
