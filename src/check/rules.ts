@@ -5,6 +5,7 @@ import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { draftPage } from './rules/draft-page.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
+import { deviceWithoutSignal } from './rules/device-without-signal.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
 import { duplicateChannel } from './rules/duplicate-channel.ts'
@@ -12,13 +13,17 @@ import { duplicateDrawing } from './rules/duplicate-drawing.ts'
 import { duplicateId } from './rules/duplicate-id.ts'
 import { duplicatePart } from './rules/duplicate-part.ts'
 import { duplicateRecovery } from './rules/duplicate-recovery.ts'
+import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
+import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
+import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
 import { signalAgainstCard } from './rules/signal-against-card.ts'
+import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
@@ -49,6 +54,7 @@ export const rules: readonly Rule[] = [
   draftPage,
   cardWithoutSignals,
   channelOutOfRange,
+  deviceWithoutSignal,
   duplicateAddress,
   duplicateAlarm,
   duplicateChannel,
@@ -56,13 +62,17 @@ export const rules: readonly Rule[] = [
   duplicateId,
   duplicatePart,
   duplicateRecovery,
+  duplicateSymbol,
   duplicateTag,
+  duplicateTerminal,
   incompleteSafetyMessage,
   notFitted,
   overlappingAddress,
   sheetMissing,
   sheetOutOfRange,
+  sheetWithoutDrawing,
   signalAgainstCard,
+  signalAgainstDevice,
   sourceWithoutIsolation,
   spareWithDevice,
   tagGrammar,
