@@ -19,6 +19,7 @@ import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
+import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
 import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
@@ -26,6 +27,8 @@ import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
+import { supersededPart } from './rules/superseded-part.ts'
+import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
@@ -45,6 +48,7 @@ import { unknownPart } from './rules/unknown-part.ts'
 import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
+import { unusedPart } from './rules/unused-part.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
@@ -68,6 +72,7 @@ export const rules: readonly Rule[] = [
   incompleteSafetyMessage,
   notFitted,
   overlappingAddress,
+  quantityBelowDevices,
   sheetMissing,
   sheetOutOfRange,
   sheetWithoutDrawing,
@@ -75,6 +80,8 @@ export const rules: readonly Rule[] = [
   signalAgainstDevice,
   sourceWithoutIsolation,
   spareWithDevice,
+  supersededPart,
+  supersessionCycle,
   tagGrammar,
   tagNotOnSheet,
   tooManySignals,
@@ -94,4 +101,5 @@ export const rules: readonly Rule[] = [
   unknownRole,
   unknownTag,
   unknownTerm,
+  unusedPart,
 ]
