@@ -2,6 +2,8 @@ import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
+import { deviceWithoutDescription } from './rules/device-without-description.ts'
+import { deviceWithoutPage } from './rules/device-without-page.ts'
 import { draftPage } from './rules/draft-page.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
@@ -32,6 +34,8 @@ import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
+import { taskWithoutInterval } from './rules/task-without-interval.ts'
+import { taskWithoutLockout } from './rules/task-without-lockout.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -49,12 +53,16 @@ import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
 import { unusedPart } from './rules/unused-part.ts'
+import { unreachablePage } from './rules/unreachable-page.ts'
+import { unusedDrawing } from './rules/unused-drawing.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
   addressAgainstType,
   addressGrammar,
   alarmWithoutRecovery,
+  deviceWithoutDescription,
+  deviceWithoutPage,
   draftPage,
   cardWithoutSignals,
   channelOutOfRange,
@@ -85,6 +93,8 @@ export const rules: readonly Rule[] = [
   tagGrammar,
   tagNotOnSheet,
   tooManySignals,
+  taskWithoutInterval,
+  taskWithoutLockout,
   unknownAlarm,
   unknownAnchor,
   unknownArea,
@@ -102,4 +112,6 @@ export const rules: readonly Rule[] = [
   unknownTag,
   unknownTerm,
   unusedPart,
+  unreachablePage,
+  unusedDrawing,
 ]
