@@ -22,6 +22,7 @@ import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
+import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
 import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
@@ -55,6 +56,7 @@ import { unknownTerm } from './rules/unknown-term.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
+import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
@@ -81,6 +83,7 @@ export const rules: readonly Rule[] = [
   notFitted,
   overlappingAddress,
   quantityBelowDevices,
+  sensorWithoutLesson,
   sheetMissing,
   sheetOutOfRange,
   sheetWithoutDrawing,
@@ -114,4 +117,5 @@ export const rules: readonly Rule[] = [
   unusedPart,
   unreachablePage,
   unusedDrawing,
+  wearPartWithoutTask,
 ]
