@@ -1,0 +1,20 @@
+/** Prints what the check finds, survives and costs: `npm run bench`, or one part of it: `npm run bench -- mutations`. */
+import { checkFiles, readFiles } from './example.ts'
+import { judgeOver, makeMistakes } from './mutations/judge.ts'
+import { reportMutations } from './mutations/report.ts'
+
+const parts: Record<string, (seed: number) => string | Promise<string>> = {
+  mutations(seed) {
+    const files = readFiles('example-machine', 'content')
+    return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
+  },
+}
+
+const [name, seed = '1'] = process.argv.slice(2)
+const chosen = Object.entries(parts).filter(([part]) => name === undefined || part === name)
+if (chosen.length === 0) throw new Error(`there is no part ${name}: ${Object.keys(parts).join(', ')}`)
+for (const [part, run] of chosen) {
+  const start = performance.now()
+  process.stdout.write(`\n# ${part}\n\n${await run(Number(seed))}`)
+  process.stdout.write(`\nTook ${((performance.now() - start) / 1000).toFixed(1)} s.\n`)
+}

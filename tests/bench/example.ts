@@ -1,0 +1,44 @@
+import { rules } from '../../src/check/rules.ts'
+import { checkLoaded } from '../../src/check/run.ts'
+import { diskFolder, memoryFolder } from '../../src/load/folder.ts'
+import { loadMachine } from '../../src/load/load-machine.ts'
+import type { Finding } from '../../src/source/finding.ts'
+
+/** Every file of a machine by its path; shared content under `content/`. */
+export type Files = ReadonlyMap<string, string | Uint8Array>
+
+const shared = 'content/'
+
+export function readFiles(machine: string, content: string): Files {
+  const files = new Map<string, string | Uint8Array>()
+  for (const [dir, label] of [
+    [machine, ''],
+    [content, shared],
+  ] as const) {
+    const folder = diskFolder(dir, label)
+    for (const path of folder.list()) files.set(label + path, asText(folder.read(path)))
+  }
+  return files
+}
+
+function asText(bytes: Uint8Array): string | Uint8Array {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes)
+  } catch {
+    return bytes
+  }
+}
+
+/** What the check says about files in memory, and the texts it read. */
+export function checkFiles(files: Files): { findings: Finding[]; texts: ReadonlyMap<string, string> } {
+  const machine = new Map([...files].filter(([path]) => !path.startsWith(shared)))
+  const content = new Map([...files].flatMap(([path, text]) => (path.startsWith(shared) ? [[path.slice(shared.length), text] as const] : [])))
+  const loaded = loadMachine(memoryFolder(machine), memoryFolder(content, shared))
+  return { findings: checkLoaded(loaded, rules), texts: loaded.texts }
+}
+
+export function textOf(files: Files, path: string): string {
+  const content = files.get(path)
+  if (typeof content !== 'string') throw new Error(`no text ${path}`)
+  return content
+}

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest'
+import { readFiles } from './example.ts'
+import { judgeOver, makeMistakes } from './mutations/judge.ts'
+
+/** What is always found where it is made. One mistake of each kind, the same in every run. */
+const alwaysFound = [
+  'tag on a page: a digit',
+  'tag on a page: letter O for 0',
+  'tag in the I/O list: a digit',
+  'tag in the device list: a digit',
+  'tag in the alarm list: a digit',
+  'tag of an energy source: a digit',
+  'part number on a page: en dash for hyphen',
+  'drawing number in the device list: a digit',
+  'alarm number on a page: a digit',
+  'page on a page: a letter',
+  'lesson in training: a letter',
+  'row of the device list left out',
+  'row of the alarm list left out',
+  'row of the I/O list twice',
+  'row of the drawing register twice',
+  'needed cell emptied',
+  'text with a separator loses its quotes',
+  'quote never closed',
+  'number with a decimal comma',
+  'number of sheets in the register: one less',
+  'address that is in use',
+  'safety message without its Avoid',
+  'heading renamed that a link leads to',
+  'needed key of a page left out',
+  'key of a page misspelt',
+  'frontmatter without its first fence',
+  'curly brackets in the text',
+  'closing tag left out',
+  'sheet of a drawing deleted',
+  'isolation of an energy source removed',
+]
+
+describe('one mistake over the example machine', () => {
+  const files = readFiles('example-machine', 'content')
+  const mistakes = makeMistakes(files, 1)
+  const judge = judgeOver(files)
+
+  test('there are enough of them, the same in every run', () => {
+    expect(mistakes.length).toBeGreaterThan(500)
+    expect(makeMistakes(files, 1).map(({ what }) => what)).toEqual(mistakes.map(({ what }) => what))
+    expect(makeMistakes(files, 2).map(({ what }) => what)).not.toEqual(mistakes.map(({ what }) => what))
+  })
+
+  test('each changes something', () => {
+    const same = mistakes.filter(
+      (mistake) => [...mistake.files].every(([path, text]) => files.get(path) === text) && mistake.files.size === files.size,
+    )
+    expect(same.map(({ what }) => what)).toEqual([])
+  })
+
+  test.each(alwaysFound)('%s', (name) => {
+    const mistake = mistakes.find(({ kind, beyond }) => kind === name && !beyond)
+    expect(mistake, 'no such mistake is made').toBeDefined()
+    if (!mistake) return
+    const { findings, atItsLine } = judge(mistake)
+    expect({ what: mistake.what, found: findings.length > 0, atItsLine }).toEqual({ what: mistake.what, found: true, atItsLine: true })
+  })
+})
