@@ -5,6 +5,7 @@ import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, startOfFile } from '../source/place.ts'
+import { checkColumnKeys } from './column-keys.ts'
 import { readText, reason } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
@@ -61,6 +62,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     const entry = file.data[name]
     const source = entry && dataFile(machine, entry.file, yaml, ['data', name, 'file'], read, sink)
     if (!source) return { rows: [], broken: [], readable: entry === undefined }
+    if (!checkColumnKeys(name, entry.columns ?? {}, yaml, sink)) return { rows: [], broken: [], readable: false }
     return loadTable(name, source, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')

@@ -4,6 +4,7 @@ import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import { isColumn } from './column-keys.ts'
 import { type Csv, parseCsv, trimmed } from './csv.ts'
 import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
@@ -86,7 +87,7 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
   const used = new Set<number>()
   const wanted = [...Object.keys(columns), ...Object.keys(headings).filter((name) => name.includes('.'))]
   for (const [index, { value }] of csv.header.entries()) {
-    const name = wanted.find((it) => (headings[it] ?? it) === value) ?? translated(value, columns)
+    const name = wanted.find((it) => (headings[it] ?? it) === value) ?? (value.includes('.') && isColumn(value, columns) ? value : undefined)
     if (name === undefined) continue
     used.add(index)
     const first = positions.get(name)
@@ -125,14 +126,19 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
         help: 'name it under `columns` in machine.yaml if one of our columns is meant',
       })
     }
+    for (const [index, { value, place }] of csv.header.entries()) {
+      // Spreadsheets export empty columns at the end; one with text in it has lost its heading.
+      const first = value === '' ? csv.records.find(({ cells }) => (cells[index]?.value ?? '').trim() !== '') : undefined
+      if (!first) continue
+      sink(loadRules.unknownColumn, {
+        message: `column ${index + 1} has no heading and is not read`,
+        place,
+        related: [{ label: 'it holds text here', place: first.cells[index]?.place ?? first.place }],
+        help: 'write its heading, or remove the column',
+      })
+    }
   }
   return { positions, complete }
-}
-
-/** `description.es` is known without being listed, for every column of words. */
-function translated(heading: string, columns: Record<string, Column>): string | undefined {
-  const [, name, language] = /^(\w+)\.([a-z]{2})$/.exec(heading) ?? []
-  return name !== undefined && language !== undefined && columns[name]?.type === 'words' ? heading : undefined
 }
 
 const alike = (a: string, b: string) => {
