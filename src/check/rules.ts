@@ -8,6 +8,7 @@ import { draftPage } from './rules/draft-page.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { deviceWithoutSignal } from './rules/device-without-signal.ts'
+import { bareTag } from './rules/bare-tag.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
 import { duplicateChannel } from './rules/duplicate-channel.ts'
@@ -19,6 +20,7 @@ import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
+import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
@@ -52,6 +54,7 @@ import { unknownPage } from './rules/unknown-page.ts'
 import { unknownPart } from './rules/unknown-part.ts'
 import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
+import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
@@ -69,6 +72,7 @@ export const rules: readonly Rule[] = [
   cardWithoutSignals,
   channelOutOfRange,
   deviceWithoutSignal,
+  bareTag,
   duplicateAddress,
   duplicateAlarm,
   duplicateChannel,
@@ -80,6 +84,7 @@ export const rules: readonly Rule[] = [
   duplicateTag,
   duplicateTerminal,
   incompleteSafetyMessage,
+  lookAlikeTag,
   notFitted,
   overlappingAddress,
   quantityBelowDevices,
@@ -113,6 +118,7 @@ export const rules: readonly Rule[] = [
   unknownPart,
   unknownRole,
   unknownTag,
+  unknownTagInProse,
   unknownTerm,
   unusedPart,
   unreachablePage,

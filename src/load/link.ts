@@ -1,11 +1,13 @@
-import type { AnyPage, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import type { AnyPage, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import { bareTags } from '../model/prose/bare-tags.ts'
+import { proseOf } from '../model/prose/prose-of.ts'
 import { optionsKey } from '../model/units.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { anchorsOf, fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
-export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent'> {
+export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent' | 'prose' | 'bareTags'> {
   pages: readonly LoadedPage[]
   /** `<kind>:<id>` of what is there and cannot be used. */
   broken: readonly { name: string; place: Place }[]
@@ -52,7 +54,7 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     for (const name of namesOf(page)) absent.set(name, { reason: 'left-out', place: page.placeOf([]), fits })
     return false
   })
-  return {
+  const linked: LinkedMachine = {
     ...rest,
     unit,
     sourceLanguage: rest.file.languages.source,
@@ -73,6 +75,17 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
       // A misspelt option would leave its page out of every unit, and never be seen.
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,
+  }
+  const prose = once(() => [...proseOf(linked)])
+  return { ...linked, prose, bareTags: once(() => bareTags(linked, prose())) }
+}
+
+/** What is costly and asked for by several rules is made once, and not before. */
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined
+  return () => {
+    made ??= { value: make() }
+    return made.value
   }
 }
 

@@ -1,4 +1,4 @@
-import type { AnyPage, PageText, Reference } from '../model/machine.ts'
+import type { AnyPage, PageText, Reference, TranslatedText } from '../model/machine.ts'
 import { pageReferences } from '../model/page-references.ts'
 import { type Collection, collections, pageSchemas, translationSchema } from '../model/schema/pages.ts'
 import { type Place, startOfFile } from '../source/place.ts'
@@ -142,13 +142,13 @@ function loadPage(
   if (!own) return undefined
   const { yaml, text, references } = own
   const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
-  const translations = new Map<string, PageText & { frontmatter: Record<string, unknown> }>()
+  const translations = new Map<string, TranslatedText>()
   const translated: [language: string, references: readonly BodyReference[]][] = []
   for (const other of others) {
     const own = loadText(other, other.language, texts, sink, yaml)
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
     if (!own || !words) continue
-    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words })
+    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words, placeOf: own.yaml.placeOf })
     translated.push([other.language, own.references])
   }
   if (!frontmatter) return undefined

@@ -1,6 +1,8 @@
 import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import type { BareTag } from './prose/bare-tags.ts'
+import type { Prose } from './prose/prose.ts'
 import type { EnergyForm, EnergySourceInput } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
@@ -90,6 +92,12 @@ export interface PageText {
   anchors: ReadonlySet<string>
 }
 
+/** A translation of a page: its words, and where a value of its frontmatter stands. */
+export interface TranslatedText extends PageText {
+  frontmatter: Translation
+  placeOf(path: readonly (string | number)[]): Place
+}
+
 export interface Page<C extends Collection = Collection> extends PageText {
   /** `<collection>/<name>`, as written in references. */
   id: string
@@ -100,7 +108,7 @@ export interface Page<C extends Collection = Collection> extends PageText {
   frontmatter: Frontmatter[C]
   /** Where a value of the frontmatter stands: `placeOf(['needs', 0])`; the owner's place when it is absent. */
   placeOf(path: readonly (string | number)[]): Place
-  translations: ReadonlyMap<string, PageText & { frontmatter: Translation }>
+  translations: ReadonlyMap<string, TranslatedText>
 }
 
 export type AnyPage = { [C in Collection]: Page<C> }[Collection]
@@ -157,6 +165,9 @@ export interface InputFile {
   sha256: string
 }
 
+/** A unit of the machine without what is read out of its words. */
+export type LinkedMachine = Omit<Machine, 'prose' | 'bareTags'>
+
 /** One unit of the machine: everything fitted to it, linked. Nothing changes after it is made. */
 export interface Machine {
   file: MachineFile
@@ -195,6 +206,10 @@ export interface Machine {
   absent: ReadonlyMap<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>
   /** Kinds whose list could not be read: nothing is said to be unknown in it. */
   unread: ReadonlySet<NamedThing>
+  /** Every text that writers wrote, page by page and then the data. Read when it is first asked for. */
+  prose(): readonly Prose[]
+  /** The bare tags in it; none where the device list could not be read. */
+  bareTags(): readonly BareTag[]
   /** Input files with their hashes, sorted by path. */
   inputs: readonly InputFile[]
 }

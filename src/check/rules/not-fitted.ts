@@ -1,4 +1,4 @@
-import type { NamedThing } from '../../model/machine.ts'
+import type { Machine, NamedThing, Reference } from '../../model/machine.ts'
 import { namesOf } from '../names.ts'
 import type { Rule } from '../rule.ts'
 
@@ -11,8 +11,9 @@ export const notFitted: Rule = {
 
   *check(machine) {
     const { references, absent, options } = machine
+    const named = [...references, ...bareReferences(machine)]
     const present = new Map<NamedThing, Set<string>>()
-    for (const { kind, id, place, page } of references) {
+    for (const { kind, id, place, page } of named) {
       const gone = absent.get(`${kind}:${id}`)
       if (gone?.reason !== 'left-out') continue
       // An option that nobody declared is reported where it stands.
@@ -31,6 +32,15 @@ export const notFitted: Rule = {
       }
     }
   },
+}
+
+/** Tags that the words of a page or of the data name without an element. */
+function bareReferences(machine: Machine): Pick<Reference, 'kind' | 'id' | 'place' | 'page'>[] {
+  return machine
+    .bareTags()
+    .flatMap(({ mention: { tag, start, end }, prose: { page, language, place } }) =>
+      tag === undefined ? [] : [{ kind: 'tag' as const, id: tag, place: place(start, end), ...(page ? { page: { page, language } } : {}) }],
+    )
 }
 
 function advice(option: string | undefined, onPage: boolean): string {

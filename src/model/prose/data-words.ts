@@ -1,0 +1,23 @@
+import type { EnergySource, LinkedMachine } from '../machine.ts'
+import type { Words } from '../words.ts'
+
+/** The words of the data that a reader sees as sentences or labels. */
+export function* dataWords(machine: LinkedMachine): Iterable<Words> {
+  yield machine.name
+  yield* machine.options.values()
+  for (const { name } of machine.areas) yield name
+  for (const { description, place } of machine.devices) yield* written(description, place)
+  for (const { meaning } of machine.signals) yield* written(meaning)
+  for (const { description } of machine.cards) yield description
+  for (const { title } of machine.drawings) yield title
+  for (const { text, trigger } of machine.alarms) yield* written(text, trigger)
+  for (const { description } of machine.formats) yield description
+  for (const source of machine.energy) yield* energyWords(source)
+}
+
+function* energyWords({ name, hazard, isolation, dissipate, waitBasis, verify }: EnergySource): Iterable<Words> {
+  yield* written(name, hazard, dissipate, waitBasis, verify.method, verify.expect)
+  for (const { safe, place, hardware } of isolation) yield* written(safe, place, hardware)
+}
+
+const written = (...all: readonly (Words | undefined)[]) => all.filter((words) => words !== undefined)

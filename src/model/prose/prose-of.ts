@@ -1,0 +1,33 @@
+import { type AnyPage, type LinkedMachine, textsOf } from '../machine.ts'
+import type { Words } from '../words.ts'
+import { blocksOf } from './blocks.ts'
+import { dataWords } from './data-words.ts'
+import { locatedProse, type Prose } from './prose.ts'
+
+/** All that writers wrote for a reader: pages in every language, and the words of the data. Not the bill of materials, which names trade goods. */
+export function* proseOf(machine: LinkedMachine): Iterable<Prose> {
+  for (const page of machine.pages) {
+    for (const text of textsOf(page)) yield* blocksOf(text, page)
+    yield* frontmatterProse(page, machine.sourceLanguage, page.frontmatter, page.placeOf)
+    for (const [language, { frontmatter, placeOf }] of page.translations) yield* frontmatterProse(page, language, frontmatter, placeOf)
+  }
+  for (const words of dataWords(machine)) yield* wordsProse(words)
+}
+
+const wordKeys = new Set(['title', 'summary', 'objectives', 'tools', 'purpose', 'authorised', 'alt'])
+
+function* frontmatterProse(page: AnyPage, language: string, frontmatter: object, placeOf: AnyPage['placeOf']): Iterable<Prose> {
+  for (const [key, value] of Object.entries(frontmatter)) {
+    if (!wordKeys.has(key)) continue
+    const texts: unknown[] = Array.isArray(value) ? value : [value]
+    for (const [index, text] of texts.entries()) {
+      if (typeof text !== 'string') continue
+      const place = placeOf(Array.isArray(value) ? [key, index] : [key])
+      yield { ...locatedProse({ value: text, place }, language, 'frontmatter'), page }
+    }
+  }
+}
+
+function* wordsProse(words: Words): Iterable<Prose> {
+  for (const [language, located] of Object.entries(words)) yield locatedProse(located, language, 'data')
+}
