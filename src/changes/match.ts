@@ -1,0 +1,121 @@
+import { normalise } from '../model/designation.ts'
+import { compare } from '../source/place.ts'
+import { assign } from './assign.ts'
+import { type Candidate, components, type Pair } from './components.ts'
+import { likenessOf, plainText } from './likeness.ts'
+import { closeness, productOf, scorePair, settledTexts, type Traits } from './score.ts'
+
+/** Up to this many pairs of one name, link or text are all compared; of more, each row with its neighbours in order. */
+const largestBlock = 4096
+const neighbours = 16
+/** Up to this many rows a side, ties are settled by the best sum; more are taken in order. */
+const largestTie = 64
+
+/**
+ * Finds what became of each row: the best pair first, among those that share a name, a link or a text, down to a
+ * threshold; where several are equally good, the choice with the most facts around that agree. The order of the rows
+ * does not matter, and the pairs are the same when old and new are exchanged.
+ */
+export function matchBestPairs(old: readonly Traits[], now: readonly Traits[]): Pair[] {
+  const [left, right] = [inOrder(old), inOrder(now)]
+  const turned = compare(left.keys.join('\n'), right.keys.join('\n')) > 0
+  const pairs = turned ? matchOrdered(right.rows, left.rows).map((pair) => ({ old: pair.now, now: pair.old })) : matchOrdered(left.rows, right.rows)
+  return pairs.map((pair) => ({ old: left.positions[pair.old] ?? 0, now: right.positions[pair.now] ?? 0 })).sort((a, b) => a.old - b.old)
+}
+
+function inOrder(rows: readonly Traits[]): { rows: Traits[]; positions: number[]; keys: string[] } {
+  const keyed = rows.map((row, position) => ({ row, position, key: JSON.stringify([row.id, row.text, row.links, row.kin, row.around]) }))
+  keyed.sort((a, b) => compare(a.key, b.key))
+  return { rows: keyed.map(({ row }) => row), positions: keyed.map(({ position }) => position), keys: keyed.map(({ key }) => key) }
+}
+
+function matchOrdered(old: readonly Traits[], now: readonly Traits[]): Pair[] {
+  const pairs: Pair[] = []
+  const takenOld = new Set<number>()
+  const takenNow = new Set<number>()
+  const take = (pair: Pair) => {
+    pairs.push({ old: pair.old, now: pair.now })
+    takenOld.add(pair.old)
+    takenNow.add(pair.now)
+  }
+  const candidates = candidatesOf(old, now)
+  for (let start = 0; start < candidates.length; ) {
+    let end = start
+    while (candidates[end]?.score === candidates[start]?.score) end++
+    const level = candidates.slice(start, end).filter((it) => !takenOld.has(it.old) && !takenNow.has(it.now))
+    for (const tie of components(level)) for (const pair of settle(tie, old, now)) take(pair)
+    start = end
+  }
+  return pairs
+}
+
+/** Every pair above the threshold, the best first. */
+function candidatesOf(old: readonly Traits[], now: readonly Traits[]): Candidate[] {
+  const likeness = likenessOf()
+  const settled = settledTexts(old, now)
+  const found = new Map<number, Candidate>()
+  const seen = new Set<number>()
+  const consider = (i: number, j: number) => {
+    const [a, b] = [old[i], now[j]]
+    const key = i * now.length + j
+    if (!a || !b || seen.has(key)) return
+    seen.add(key)
+    const score = scorePair(a, b, likeness, settled)
+    if (score !== undefined) found.set(key, { old: i, now: j, score })
+  }
+  const [before, after] = [blocksOf(old), blocksOf(now)]
+  for (const [block, rows] of before) {
+    const others = after.get(block) ?? []
+    if (rows.length * others.length <= largestBlock) for (const i of rows) for (const j of others) consider(i, j)
+    else
+      rows.forEach((i, at) => {
+        const middle = Math.round((at * others.length) / rows.length)
+        for (const j of others.slice(Math.max(0, middle - neighbours), middle + neighbours)) consider(i, j)
+      })
+  }
+  return [...found.values()].sort((a, b) => b.score - a.score || a.old - b.old || a.now - b.now)
+}
+
+/** What a pair must share to come near the threshold -> the rows that have it. */
+function blocksOf(rows: readonly Traits[]): Map<string, number[]> {
+  const blocks = new Map<string, number[]>()
+  rows.forEach(({ id, text, links }, index) => {
+    const product = productOf(id)
+    const names = [`id ${normalise(id)}`, ...links.map((link) => `link ${link}`), ...(product === undefined ? [] : [`product ${product}`])]
+    for (const name of text === '' ? names : [...names, `text ${plainText(text)}`]) {
+      const block = blocks.get(name)
+      if (!block) blocks.set(name, [index])
+      else if (block.at(-1) !== index) block.push(index)
+    }
+  })
+  return blocks
+}
+
+/** As many pairs as there can be among equally good ones, with as many facts around that agree as there can be. */
+function settle(tie: readonly Candidate[], old: readonly Traits[], now: readonly Traits[]): Pair[] {
+  if (tie.length === 1) return [...tie]
+  const rows = [...new Set(tie.map((it) => it.old))].sort((a, b) => a - b)
+  const columns = [...new Set(tie.map((it) => it.now))].sort((a, b) => a - b)
+  const [rowAt, columnAt] = [new Map(rows.map((row, at) => [row, at])), new Map(columns.map((column, at) => [column, at]))]
+  if (rows.length > largestTie || columns.length > largestTie) return inTurn(tie)
+  const gains = rows.map(() => columns.map(() => 0))
+  const order = rows.length * columns.length + 1
+  for (const candidate of tie) {
+    const [i = 0, j = 0] = [rowAt.get(candidate.old), columnAt.get(candidate.now)]
+    const [a, b] = [old[candidate.old], now[candidate.now]]
+    const row = gains[i]
+    // First the number of pairs, then the facts around, then the order of the names.
+    if (a && b && row) row[j] = 1e9 + closeness(a, b) * 1e5 - Math.abs(i - j) / order
+  }
+  return assign(gains).flatMap((j, i) => (j === undefined || gains[i]?.[j] === 0 ? [] : [{ old: rows[i] ?? 0, now: columns[j] ?? 0 }]))
+}
+
+function inTurn(tie: readonly Candidate[]): Pair[] {
+  const [takenOld, takenNow] = [new Set<number>(), new Set<number>()]
+  return tie.filter(({ old, now }) => {
+    if (takenOld.has(old) || takenNow.has(now)) return false
+    takenOld.add(old)
+    takenNow.add(now)
+    return true
+  })
+}
