@@ -2,13 +2,13 @@ import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
-import { deviceWithoutDescription } from './rules/device-without-description.ts'
-import { deviceWithoutPage } from './rules/device-without-page.ts'
-import { draftPage } from './rules/draft-page.ts'
+import { bareTag } from './rules/bare-tag.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
+import { deviceWithoutDescription } from './rules/device-without-description.ts'
+import { deviceWithoutPage } from './rules/device-without-page.ts'
 import { deviceWithoutSignal } from './rules/device-without-signal.ts'
-import { bareTag } from './rules/bare-tag.ts'
+import { draftPage } from './rules/draft-page.ts'
 import { duplicateAddress } from './rules/duplicate-address.ts'
 import { duplicateAlarm } from './rules/duplicate-alarm.ts'
 import { duplicateChannel } from './rules/duplicate-channel.ts'
@@ -36,9 +36,9 @@ import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
-import { tooManySignals } from './rules/too-many-signals.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
+import { tooManySignals } from './rules/too-many-signals.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -56,9 +56,9 @@ import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
-import { unusedPart } from './rules/unused-part.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
+import { unusedPart } from './rules/unused-part.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
@@ -66,13 +66,13 @@ export const rules: readonly Rule[] = [
   addressAgainstType,
   addressGrammar,
   alarmWithoutRecovery,
-  deviceWithoutDescription,
-  deviceWithoutPage,
-  draftPage,
+  bareTag,
   cardWithoutSignals,
   channelOutOfRange,
+  deviceWithoutDescription,
+  deviceWithoutPage,
   deviceWithoutSignal,
-  bareTag,
+  draftPage,
   duplicateAddress,
   duplicateAlarm,
   duplicateChannel,
@@ -100,9 +100,9 @@ export const rules: readonly Rule[] = [
   supersessionCycle,
   tagGrammar,
   tagNotOnSheet,
-  tooManySignals,
   taskWithoutInterval,
   taskWithoutLockout,
+  tooManySignals,
   unknownAlarm,
   unknownAnchor,
   unknownArea,
@@ -120,8 +120,8 @@ export const rules: readonly Rule[] = [
   unknownTag,
   unknownTagInProse,
   unknownTerm,
-  unusedPart,
   unreachablePage,
   unusedDrawing,
+  unusedPart,
   wearPartWithoutTask,
 ]
