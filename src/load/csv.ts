@@ -1,4 +1,4 @@
-import type { Located, Place } from '../source/place.ts'
+import { type Located, type Place, partOf } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 
@@ -102,7 +102,7 @@ function readQuoted(source: SourceText, start: number, separator: string, sink: 
 /** The cell without the spaces round it, and the place of what is left. */
 export function trimmed({ value, place }: Located<string>): Located<string> {
   const text = value.trim()
-  if (text.length === value.length || place.line !== place.endLine) return { value: text, place }
+  if (text.length === value.length) return { value, place }
   const lead = value.length - value.trimStart().length
-  return { value: text, place: { ...place, column: place.column + lead, endColumn: place.column + lead + text.length } }
+  return { value: text, place: partOf(place, lead, lead + text.length) }
 }

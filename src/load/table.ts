@@ -2,7 +2,7 @@ import type { WordsInput } from '../model/schema/common.ts'
 import { type CellType, type Column, type Row, type TableName, tables } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
-import type { Located, Place } from '../source/place.ts'
+import { type Located, type Place, partOf } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { isColumn } from './column-keys.ts'
 import { type Csv, parseCsv, trimmed } from './csv.ts'
@@ -226,7 +226,7 @@ function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): Cell
 function splitList({ value, place }: Located<string>): Located<string>[] {
   return [...value.matchAll(/[^\s|]+/g)].map(({ 0: item, index }) => ({
     value: item,
-    place: place.line === place.endLine ? { ...place, column: place.column + index, endColumn: place.column + index + item.length } : place,
+    place: partOf(place, index, index + item.length),
   }))
 }
 

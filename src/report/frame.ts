@@ -1,3 +1,4 @@
+import { textKey } from '../source/cell.ts'
 import type { Place } from '../source/place.ts'
 import { type SourceText, sourceText } from '../source/source-text.ts'
 import { type Shown, shownCharacters } from './visible.ts'
@@ -5,16 +6,25 @@ import { type Shown, shownCharacters } from './visible.ts'
 /** The author's line with carets under a place; undefined when the text is not at hand. */
 export type Frame = (place: Place) => string | undefined
 
-/** Shows places in these texts, by path. */
+/** Shows places in these texts, by path, or by path and sheet of a workbook: a line a row, a tab between cells. */
 export function framesOf(texts: ReadonlyMap<string, string>): Frame {
   const sources = new Map<string, SourceText>()
   return (place) => {
-    const text = texts.get(place.file)
+    const key = textKey(place)
+    const text = texts.get(key)
     if (text === undefined) return undefined
-    const source = sources.get(place.file) ?? sourceText(place.file, text)
-    sources.set(place.file, source)
-    return frame(source.line(place.line), place)
+    const source = sources.get(key) ?? sourceText(place.file, text)
+    sources.set(key, source)
+    const line = source.line(place.line)
+    return frame(line, place.cell === undefined ? place : inRow(line, place))
   }
+}
+
+/** A place whose columns count cells, as one whose columns count the characters of the row. */
+function inRow(row: string, place: Place): Place {
+  const cells = row.split('\t')
+  const start = cells.slice(0, place.column - 1).reduce((sum, cell) => sum + cell.length + 1, 1)
+  return { ...place, column: start, endColumn: start + cells.slice(place.column - 1, place.endColumn - 1).join('\t').length }
 }
 
 /** Most columns of a line that are shown; in a longer line, how many of them may stand before the carets. */

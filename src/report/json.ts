@@ -3,7 +3,7 @@ import type { Share, Summary } from './text.ts'
 
 /**
  * Findings for other programs: `{ machine, summary, findings }`, one object a finding, places from 1, end
- * exclusive. `summary.coverage` lists the shares.
+ * exclusive, with `cell` in a workbook. `summary.coverage` lists the shares.
  */
 export function reportJson(findings: readonly Finding[], machine: string | undefined, summary: Summary, coverage: readonly Share[] = []): string {
   const report = {

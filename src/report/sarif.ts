@@ -1,5 +1,6 @@
 import type { Finding, RuleTexts } from '../source/finding.ts'
 import type { Place } from '../source/place.ts'
+import { inCell } from './short.ts'
 
 /** Findings as SARIF 2.1.0 (OASIS), for the reviews of code hosts. Every rule is described, found or not. */
 export function reportSarif(findings: readonly Finding[], rules: readonly RuleTexts[], version: string): string {
@@ -27,10 +28,10 @@ export function reportSarif(findings: readonly Finding[], rules: readonly RuleTe
           ruleId: rule,
           ...(index.has(rule) ? { ruleIndex: index.get(rule) } : {}),
           level: severity,
-          message: { text: [message, ...(note ? [`note: ${note}`] : []), ...(help ? [`help: ${help}`] : [])].join('\n') },
-          locations: [{ physicalLocation: physical(place) }],
+          message: { text: [inCell(place) + message, ...(note ? [`note: ${note}`] : []), ...(help ? [`help: ${help}`] : [])].join('\n') },
+          locations: [location(place)],
           ...(related && related.length > 0
-            ? { relatedLocations: related.map((it, id) => ({ id, message: { text: it.label }, physicalLocation: physical(it.place) })) }
+            ? { relatedLocations: related.map((it, id) => ({ id, message: { text: inCell(it.place) + it.label }, ...location(it.place) })) }
             : {}),
         })),
       },
@@ -39,10 +40,13 @@ export function reportSarif(findings: readonly Finding[], rules: readonly RuleTe
   return `${JSON.stringify(log, null, 2)}\n`
 }
 
-function physical({ file, line, column, endLine, endColumn }: Place) {
+function location({ file, line, column, endLine, endColumn, cell }: Place) {
   return {
-    artifactLocation: { uri: uriOf(file) },
-    region: { startLine: line, startColumn: column, endLine, endColumn },
+    physicalLocation: {
+      artifactLocation: { uri: uriOf(file) },
+      region: { startLine: line, startColumn: column, endLine, endColumn },
+    },
+    ...(cell === undefined ? {} : { logicalLocations: [{ fullyQualifiedName: cell, kind: 'cell' }] }),
   }
 }
 

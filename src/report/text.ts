@@ -1,6 +1,6 @@
 import type { Finding } from '../source/finding.ts'
 import { type Frame, framesOf } from './frame.ts'
-import { firstLine, where } from './short.ts'
+import { firstLine, inCell, where } from './short.ts'
 import { oneLine } from './visible.ts'
 
 /** How much was checked, and what was found. Named in the plural: `pages`, `devices`. */
@@ -32,7 +32,7 @@ export function reportText(
 /** First line, the author's text with carets, second places with theirs, facts, advice. */
 export function reportFinding(finding: Finding, frameOf: Frame): string {
   const parts = [firstLine(finding), frameOf(finding.place)]
-  for (const { label, place } of finding.related ?? []) parts.push(`  ${where(place)}: ${oneLine(label)}`, frameOf(place))
+  for (const { label, place } of finding.related ?? []) parts.push(`  ${where(place)}: ${inCell(place)}${oneLine(label)}`, frameOf(place))
   const { note, help } = finding
   const said = [...(note ? [`  note: ${oneLine(note)}`] : []), ...(help ? [`  help: ${oneLine(help)}`] : [])]
   return [...parts, said.join('\n')].filter(Boolean).join('\n\n')

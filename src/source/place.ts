@@ -1,4 +1,9 @@
-/** A span in a source file. Lines and columns count from 1, columns in UTF-16 units, as editors do. */
+import { sheetOf } from './cell.ts'
+
+/**
+ * A span in a source file. Lines and columns count from 1, columns in UTF-16 units, as editors do. In a workbook
+ * a line is a row and a column a column.
+ */
 export interface Place {
   /** Path as the author would type it from where the check was started, with forward slashes. */
   file: string
@@ -7,6 +12,8 @@ export interface Place {
   /** Exclusive end. Equal to the start when only a point is known. */
   endLine: number
   endColumn: number
+  /** The cell in a workbook, with its sheet, as formulas name it: `Parts!C7`. Absent in a text. */
+  cell?: string
 }
 
 /** A value together with where an author wrote it. */
@@ -20,9 +27,15 @@ export function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0
 }
 
-/** Orders places by file, line and column. */
+/** Orders places by file, sheet of a workbook, line and column. */
 export function comparePlaces(a: Place, b: Place): number {
-  return compare(a.file, b.file) || a.line - b.line || a.column - b.column
+  return compare(a.file, b.file) || compare(sheetOf(a), sheetOf(b)) || a.line - b.line || a.column - b.column
+}
+
+/** The place of a part of a value, from offset `from` to `to` in UTF-16 units. A value over lines and a cell are shown whole. */
+export function partOf(place: Place, from: number, to: number): Place {
+  if (place.cell !== undefined || place.line !== place.endLine) return place
+  return { ...place, column: place.column + from, endColumn: place.column + to }
 }
 
 /** The beginning of a file: where a finding stands that is about the whole of it. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { framesOf } from '../../src/report/frame.ts'
+import { placeOfCell } from '../../src/source/cell.ts'
 
 /** The frame of the first `[…]` in a text, whose brackets are taken out. */
 function frameOf(marked: string): string[] {
@@ -35,6 +36,23 @@ test.each([
   ['a line that is turned round', 'a\u202e[b]', ['  1 | a·b', '    |   ^']],
   ['a zero-width space', 'a\u200b[b]', ['  1 | a·b', '    |   ^']],
 ])('%s', (_, marked, expected) => expect(frameOf(marked)).toEqual(expected))
+
+describe('a cell of a workbook', () => {
+  const rows = 'number\tdescription\n\n100-01\tPressure switch\t\t2'
+  const frames = framesOf(new Map([['bom.xlsx!Parts', rows]]))
+  test.each([
+    ['stands in its row', placeOfCell('bom.xlsx', 'Parts', 3, 2), ['  3 | 100-01  Pressure switch    2', '    |         ^^^^^^^^^^^^^^^']],
+    ['may be empty', placeOfCell('bom.xlsx', 'Parts', 3, 3), ['  3 | 100-01  Pressure switch    2', '    |                          ^']],
+    ['may stand right of all others', placeOfCell('bom.xlsx', 'Parts', 1, 9), ['  1 | number  description', '    |                    ^']],
+    [
+      'may be a row of cells',
+      { ...placeOfCell('bom.xlsx', 'Parts', 1, 1), endColumn: 3 },
+      ['  1 | number  description', '    | ^^^^^^^^^^^^^^^^^^^'],
+    ],
+  ])('%s', (_, place, expected) => expect(frames(place)?.split('\n')).toEqual(expected))
+
+  test('of another sheet is not shown', () => expect(frames(placeOfCell('bom.xlsx', 'Old parts', 3, 2))).toBeUndefined())
+})
 
 describe('a long line', () => {
   test('that just fits is whole', () => {

@@ -6,6 +6,7 @@ import { rules } from '../../src/check/rules.ts'
 import { checkLoaded } from '../../src/check/run.ts'
 import { loadRules } from '../../src/load/load-rules.ts'
 import { reportSarif } from '../../src/report/sarif.ts'
+import { placeOfCell } from '../../src/source/cell.ts'
 import type { Finding } from '../../src/source/finding.ts'
 import { readCases } from '../cases.ts'
 import { loadSound } from '../sound-machine.ts'
@@ -25,7 +26,7 @@ interface Log {
       ruleIndex: number
       level: string
       message: { text: string }
-      locations: { physicalLocation: { artifactLocation: { uri: string }; region: object } }[]
+      locations: { physicalLocation: { artifactLocation: { uri: string }; region: object }; logicalLocations?: object[] }[]
       relatedLocations?: { message: { text: string } }[]
     }[]
   }[]
@@ -64,6 +65,13 @@ test('columns are counted as ours are', () => {
   const { columnKind, results } = sarif([finding])
   expect(columnKind).toBe('utf16CodeUnits')
   expect(results[0]?.locations[0]?.physicalLocation.region).toEqual({ startLine: 4, startColumn: 5, endLine: 4, endColumn: 11 })
+})
+
+test('a cell of a workbook is a logical location, and named in the message', () => {
+  const { results } = sarif([{ ...finding, place: placeOfCell('bom.xlsx', 'Parts', 7, 3) }])
+  expect(results[0]?.message.text).toBe('Parts!C7: no device has the tag `PS-103`')
+  expect(results[0]?.locations[0]?.logicalLocations).toEqual([{ fullyQualifiedName: 'Parts!C7', kind: 'cell' }])
+  expect(results[0]?.locations[0]?.physicalLocation.region).toEqual({ startLine: 7, startColumn: 3, endLine: 7, endColumn: 4 })
 })
 
 test('facts, advice and second places come along', () => {

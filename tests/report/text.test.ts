@@ -3,6 +3,7 @@ import { explainRule } from '../../src/report/explain.ts'
 import { reportJson } from '../../src/report/json.ts'
 import { reportShort } from '../../src/report/short.ts'
 import { reportText } from '../../src/report/text.ts'
+import { placeOfCell } from '../../src/source/cell.ts'
 import type { Finding } from '../../src/source/finding.ts'
 
 const texts = new Map([
@@ -81,6 +82,20 @@ photo.mdx:1:1: warning: the file is not text [not-text]
     expect(first).toMatch(/ \[duplicate-tag\]$/)
     expect(reportShort([finding]).split('\n')).toEqual([first, ''])
   })
+})
+
+test('a cell of a workbook is named with its sheet, and the line and column stay numbers', () => {
+  const place = placeOfCell('bom.xlsx', 'Spare parts', 3, 1)
+  const finding: Finding = { ...duplicate, place, related: [{ label: 'first used here', place: placeOfCell('bom.xlsx', 'Spare parts', 2, 1) }] }
+  const report = reportText([finding], new Map([["bom.xlsx!'Spare parts'", 'number\n100-01\n100-01']]), counts)
+  expect(report.split('\n\n').slice(0, 4)).toEqual([
+    "bom.xlsx:3:1: error: 'Spare parts'!A3: the tag `PS-101` is used twice [duplicate-tag]",
+    '  3 | 100-01\n    | ^^^^^^',
+    "  bom.xlsx:2:1: 'Spare parts'!A2: first used here",
+    '  2 | 100-01\n    | ^^^^^^',
+  ])
+  const json = JSON.parse(reportJson([finding], 'tiny', counts)) as { findings: { cell: string; line: number; related: { cell: string }[] }[] }
+  expect(json.findings[0]).toMatchObject({ cell: "'Spare parts'!A3", line: 3, column: 1, related: [{ cell: "'Spare parts'!A2" }] })
 })
 
 test('short holds the first lines only', () => {

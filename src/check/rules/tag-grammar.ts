@@ -1,4 +1,5 @@
 import { checkDesignation, type Designation, patternOf } from '../../model/designation.ts'
+import { partOf } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
 
 export const tagGrammar: Rule = {
@@ -37,7 +38,7 @@ export const tagGrammar: Rule = {
     for (const { tag, offset, reason } of faults) {
       yield {
         message: `\`${tag.value}\` is no tag: ${reason}`,
-        place: { ...tag.place, column: Math.min(tag.place.column + offset, tag.place.endColumn) },
+        place: partOf(tag.place, Math.min(offset, tag.value.length), tag.value.length),
         note: `machine.yaml chooses ${nameOf(system)} for the tags`,
       }
     }
