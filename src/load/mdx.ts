@@ -13,7 +13,7 @@ export interface ParsedMdx {
 
 export function parseMdx(source: SourceText, sink: Sink): ParsedMdx {
   const fence = /^---[ \t]*(?:\r\n|\n|\r)/.exec(source.text)
-  const close = fence ? /(?:^|[\r\n])---[ \t]*(?:[\r\n]|$)/.exec(source.text.slice(fence[0].length)) : null
+  const close = fence ? /(?:^|\r\n|[\r\n])---[ \t]*(?:[\r\n]|$)/.exec(source.text.slice(fence[0].length)) : null
   let frontmatter: YamlValue | undefined
   if (fence && close) frontmatter = parseYaml(source, sink, fence[0].length, fence[0].length + close.index)
   else

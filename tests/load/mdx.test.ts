@@ -79,3 +79,10 @@ function outline(node: Nodes, depth = 0): string[] {
   const own = node.type === 'root' ? [] : [`${'  '.repeat(depth)}${start.line}:${start.column}-${end.line}:${end.column} ${says}`]
   return [...own, ...('children' in node ? node.children.flatMap((child) => outline(child, depth + 1)) : [])]
 }
+
+test.each(['\n', '\r\n'])('frontmatter ends before its last line end: %j', (lineEnd) => {
+  const findings: Finding[] = []
+  const text = ['---', "title: 'Care'", 'tags: [a, b]', '---', 'Text.', ''].join(lineEnd)
+  expect(parseMdx(sourceText('a.mdx', text), collect(findings)).frontmatter?.value).toEqual({ title: 'Care', tags: ['a', 'b'] })
+  expect(findings).toEqual([])
+})
