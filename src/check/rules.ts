@@ -39,6 +39,9 @@ import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
+import { translationMissing } from './rules/translation-missing.ts'
+import { translationOutdated } from './rules/translation-outdated.ts'
+import { translationUnstamped } from './rules/translation-unstamped.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -103,6 +106,9 @@ export const rules: readonly Rule[] = [
   taskWithoutInterval,
   taskWithoutLockout,
   tooManySignals,
+  translationMissing,
+  translationOutdated,
+  translationUnstamped,
   unknownAlarm,
   unknownAnchor,
   unknownArea,

@@ -36,6 +36,12 @@ export const commands: Readonly<Record<string, Command>> = {
     options: { port: { value: 'number', help: 'port on 127.0.0.1 (default: 4600)' }, serial, shared },
     load: () => import('./preview.ts'),
   },
+  translated: {
+    summary: 'note in a translation which text of its source it renders, after a translator has compared the two',
+    words: ['<file…>'],
+    options: {},
+    load: () => import('./translated.ts'),
+  },
   verify: {
     summary: 'compare a built folder or zip file with its manifest',
     words: ['<folder or zip>'],

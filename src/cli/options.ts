@@ -12,7 +12,7 @@ export interface OptionSpec {
 
 export interface CommandSpec {
   summary: string
-  /** Names of the words after the command: `<folder>`; in square brackets when it may be left out. */
+  /** Names of the words after the command: `<folder>`; in square brackets when it may be left out, `<file…>` for one or more. */
   words: readonly string[]
   options: Readonly<Record<string, OptionSpec>>
 }
@@ -50,7 +50,8 @@ export function parseOptions(args: readonly string[], spec: CommandSpec): Option
   const help = values.help === true
   const needed = spec.words.filter((word) => !word.startsWith('[')).length
   if (!help && positionals.length < needed) throw new UsageError(`${spec.words[positionals.length]} is missing`)
-  if (positionals.length > spec.words.length) throw new UsageError(`\`${positionals[spec.words.length]}\` is one word too many`)
+  const several = spec.words.at(-1)?.endsWith('…>') ?? false
+  if (!several && positionals.length > spec.words.length) throw new UsageError(`\`${positionals[spec.words.length]}\` is one word too many`)
   for (const [name, { oneOf }] of Object.entries(spec.options)) {
     const value = values[name]
     if (oneOf && typeof value === 'string' && !oneOf.includes(value)) throw new UsageError(`--${name} takes ${oneOf.join(', ')}, not \`${value}\``)

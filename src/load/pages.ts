@@ -9,6 +9,7 @@ import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { parseMdx } from './mdx.ts'
 import { checkShape } from './shape.ts'
+import { syncOf } from './sync.ts'
 import type { YamlValue } from './yaml.ts'
 
 /** A page with the references that stand in it, in all its languages. */
@@ -143,12 +144,17 @@ function loadPage(
   const { yaml, text, references } = own
   const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
   const translations = new Map<string, TranslatedText>()
+  const brokenTranslations = new Set<string>()
   const translated: [language: string, references: readonly BodyReference[]][] = []
   for (const other of others) {
     const own = loadText(other, other.language, texts, sink, yaml)
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
-    if (!own || !words) continue
-    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words, placeOf: own.yaml.placeOf })
+    if (!own || !words) {
+      brokenTranslations.add(other.language)
+      continue
+    }
+    const sync = syncOf({ yaml, ...text }, { yaml: own.yaml, ...own.text }, words.source)
+    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words, placeOf: own.yaml.placeOf, sync })
     translated.push([other.language, own.references])
   }
   if (!frontmatter) return undefined
@@ -163,6 +169,7 @@ function loadPage(
     frontmatter,
     placeOf: yaml.placeOf,
     translations,
+    brokenTranslations,
   } as unknown as AnyPage
   const named = frontmatterReferences(file.collection, frontmatter, yaml)
   const all: typeof translated = [[sourceLanguage, [...named, ...references]], ...translated]

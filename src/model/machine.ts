@@ -8,6 +8,7 @@ import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
 import type { Row } from './schema/tables.ts'
 import type { TrainingFile } from './schema/training-file.ts'
+import type { Sync } from './sync.ts'
 import type { Words } from './words.ts'
 
 export type Device = Row<'devices'>
@@ -96,6 +97,8 @@ export interface PageText {
 export interface TranslatedText extends PageText {
   frontmatter: Translation
   placeOf(path: readonly (string | number)[]): Place
+  /** How it stands to its source. */
+  sync: Sync
 }
 
 export interface Page<C extends Collection = Collection> extends PageText {
@@ -109,6 +112,8 @@ export interface Page<C extends Collection = Collection> extends PageText {
   /** Where a value of the frontmatter stands: `placeOf(['needs', 0])`; the owner's place when it is absent. */
   placeOf(path: readonly (string | number)[]): Place
   translations: ReadonlyMap<string, TranslatedText>
+  /** Languages whose file is there and cannot be read. */
+  brokenTranslations: ReadonlySet<string>
 }
 
 export type AnyPage = { [C in Collection]: Page<C> }[Collection]

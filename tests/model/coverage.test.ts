@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { type CoverageKind, coverageOf } from '../../src/model/coverage.ts'
 import { graphOf } from '../../src/model/graph.ts'
@@ -15,7 +16,10 @@ const devices = (rows: string) => ({ 'data/devices.csv': `tag,kind,description,t
 const recovery = (lines: string) => ({ 'pages/alarms/clamp.mdx': `---\ntitle: Clamp\nalarm: A01\n${lines}---\nLook.\n` })
 const task = (lines: string, body = '') => ({ 'pages/procedures/job.mdx': `---\ntitle: Job\nminutes: 5\n${lines}---\n${body}\n` })
 const parts = (rows: string) => ({ 'data/bom.csv': `number,description,quantity,spare,supersededBy\n100-01,Switch,2,none,\n${rows}` })
-const translation = { 'pages/front/use.es.mdx': undefined }
+/** The sound machine with pages of `front` to be whole in Spanish. */
+const scope = (list: string) => ({
+  'machine.yaml': readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8').replace('es: []', `es: [${list}]`),
+})
 
 test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in es', string]>([
   [
@@ -70,7 +74,7 @@ test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in 
     'drawings referred to',
     '2/3',
   ],
-  ['a draft is not written', recovery('draft: true\n'), 'pages written', '7/8'],
-  ['a translation that is there', {}, 'pages in es', '1/1'],
-  ['a translation that is not there', translation, 'pages in es', '0/1'],
+  ['a draft is not written', recovery('draft: true\n'), 'pages written', '8/9'],
+  ['a translation that is there', scope('front'), 'pages in es', '1/2'],
+  ['a scope of nothing', {}, 'pages in es', '0/0'],
 ])('%s', (_, changes, what, expected) => expect(shares(changes)[what]).toBe(expected))

@@ -71,6 +71,11 @@ export const pageSchemas = {
 } as const
 export type Frontmatter = { [C in Collection]: z.infer<(typeof pageSchemas)[C]> }
 
+/** Texts of a frontmatter that a translation may render. */
+export const translatable = ['title', 'summary', 'objectives', 'tools', 'purpose', 'authorised', 'alt', 'when'] as const
+
+const hash = z.string().regex(/^[0-9a-f]{8}$/)
+
 /** What a translation writes; all else is inherited from the source page. */
 export const translationSchema = z.strictObject({
   title: z.string().min(1),
@@ -81,5 +86,13 @@ export const translationSchema = z.strictObject({
   authorised: z.string().min(1).optional(),
   alt: z.string().min(1).optional(),
   when: z.string().min(1).optional(),
+  source: z
+    .strictObject({ ...byText(hash.optional()), body: z.array(hash) })
+    .optional()
+    .describe('Hashes of the source texts that were translated; `fettle translated` writes them'),
 })
 export type Translation = z.infer<typeof translationSchema>
+
+function byText<T>(schema: T): Record<(typeof translatable)[number], T> {
+  return { title: schema, summary: schema, objectives: schema, tools: schema, purpose: schema, authorised: schema, alt: schema, when: schema }
+}

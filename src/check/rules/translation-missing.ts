@@ -1,0 +1,61 @@
+import { isDraft } from '../../model/coverage.ts'
+import type { AnyPage, Machine } from '../../model/machine.ts'
+import { inScope } from '../../model/translation-scope.ts'
+import type { Problem } from '../../source/finding.ts'
+import type { Rule } from '../rule.ts'
+import { type UntranslatedTexts, untranslatedTexts } from '../untranslated-texts.ts'
+
+export const translationMissing: Rule = {
+  id: 'translation-missing',
+  severity: 'warning',
+  summary: 'Something that must be whole in a language is not translated.',
+  why: 'The reader of that language meets the source language in the middle of the work.',
+  source: 'house rule',
+
+  *check(machine) {
+    for (const [index, language] of (machine.file.languages.translations ?? []).entries()) {
+      const pages = machine.pages.filter((page) => isMissing(page, language) && inScope(machine.file, language, page.collection))
+      const texts = inScope(machine.file, language, 'data') ? untranslatedTexts(machine, language).filter(({ missing }) => missing.length > 0) : []
+      if (machine.file.languages.complete?.[language]) {
+        for (const page of pages) yield ofPage(page, language)
+        for (const text of texts) yield* ofTexts(text, language)
+      } else if (pages.length + texts.length > 0) yield ofAll(machine, language, index, pages.length, texts)
+    }
+  },
+}
+
+/** A file that is there and cannot be read is reported as such. */
+function isMissing(page: AnyPage, language: string): boolean {
+  return !isDraft(page) && !page.translations.has(language) && !page.brokenTranslations.has(language)
+}
+
+function ofPage(page: AnyPage, language: string): Problem {
+  return {
+    message: `\`${page.id}\` is not translated into \`${language}\``,
+    place: page.placeOf(['title']),
+    help: `write \`${page.name}.${language}.mdx\` beside it, or take \`${page.collection}\` out of \`languages.complete\``,
+  }
+}
+
+/** One finding for the texts of one kind: a column that nobody translates is one cause. */
+function* ofTexts({ what, missing, all }: UntranslatedTexts, language: string): Iterable<Problem> {
+  const [first, ...others] = missing
+  if (!first) return
+  yield {
+    message: `${what} are not translated into \`${language}\``,
+    place: first,
+    related: others.slice(0, 2).map((place) => ({ label: 'another one', place })),
+    note: `${missing.length} of ${all} are missing`,
+    help: 'translate them, or take `data` out of `languages.complete`',
+  }
+}
+
+/** Nothing says what must be whole: that is the one cause. */
+function ofAll(machine: Machine, language: string, index: number, pages: number, texts: readonly UntranslatedTexts[]): Problem {
+  return {
+    message: `not everything is translated into \`${language}\``,
+    place: machine.placeOf(['languages', 'translations', index]),
+    note: `missing are ${[...(pages > 0 ? [`${pages} of ${machine.pages.length} pages`] : []), ...texts.map(({ what }) => what)].join(', ')}`,
+    help: `say under \`languages.complete\` what must be whole: \`complete: { ${language}: [lockout, cautions] }\``,
+  }
+}

@@ -1,0 +1,61 @@
+import type { Machine } from '../model/machine.ts'
+import { type Column, tables } from '../model/schema/tables.ts'
+import type { Words } from '../model/words.ts'
+import type { Place } from '../source/place.ts'
+
+export interface UntranslatedTexts {
+  /** In the plural: `descriptions of devices`. */
+  what: string
+  /** Where the texts stand in the source language. */
+  missing: readonly Place[]
+  all: number
+}
+
+/**
+ * Texts of the lists without a translation: the columns that every row must fill, and what the energies and
+ * the machine itself say. Remarks, such as a place in words, are left to the writer.
+ */
+export function untranslatedTexts(machine: Machine, language: string): UntranslatedTexts[] {
+  const { areas, energy, options, name, sourceLanguage } = machine
+  const group = (what: string, texts: readonly (Words | undefined)[]): UntranslatedTexts => {
+    const written = texts.flatMap((words) => (words?.[sourceLanguage] ? [words] : []))
+    const missing = written.flatMap((words) => (words[language] ? [] : (words[sourceLanguage]?.place ?? [])))
+    return { what, missing, all: written.length }
+  }
+  const columns = (['devices', 'cards', 'drawings', 'alarms', 'parts', 'formats'] as const).flatMap((table) =>
+    Object.entries<Column>(tables[table]).flatMap(([column, { type, required }]) =>
+      // A column of this type holds words in every row of its table.
+      type === 'words' && required
+        ? [
+            group(
+              `${plural[column] ?? column} of ${table}`,
+              machine[table].map((row) => Reflect.get(row, column) as Words),
+            ),
+          ]
+        : [],
+    ),
+  )
+  return [
+    ...columns,
+    group(
+      'names of areas',
+      areas.map((area) => area.name),
+    ),
+    group('names of options', [...options.values()]),
+    group('names of the machine', [name]),
+    group(
+      'texts of energy sources',
+      energy.flatMap(({ name, hazard, dissipate, waitBasis, verify, isolation }) => [
+        name,
+        hazard,
+        dissipate,
+        waitBasis,
+        verify.method,
+        verify.expect,
+        ...isolation.flatMap(({ safe, place, hardware }) => [safe, place, hardware]),
+      ]),
+    ),
+  ]
+}
+
+const plural: Readonly<Record<string, string>> = { kind: 'kinds', description: 'descriptions', title: 'titles', text: 'texts' }
