@@ -7,6 +7,10 @@ export const en = {
   skipToContent: 'Skip to content',
   theme: 'Light or dark',
   untranslated: 'Not translated yet. The text below is in {language}.',
+  olderPart: 'This part is older than the {language} text.',
+  olderTexts: 'The title or a fact above is older than the {language} text.',
+  olderPage: 'Parts of this page may be older than the {language} text.',
+  fromSource: 'The translation of this part is missing or out of date. It is shown in {language}.',
 
   askAbout: 'What is it about?',
   searchHint: 'Tag, number or words',

@@ -9,6 +9,10 @@ export const es: Labels = {
   skipToContent: 'Ir al contenido',
   theme: 'Claro u oscuro',
   untranslated: 'Sin traducir todavía. El texto siguiente está en el idioma original ({language}).',
+  olderPart: 'Esta parte es más antigua que el texto original ({language}).',
+  olderTexts: 'El título o un dato de arriba es más antiguo que el texto original ({language}).',
+  olderPage: 'Algunas partes de esta página pueden ser más antiguas que el texto original ({language}).',
+  fromSource: 'La traducción de esta parte falta o no está al día. Se muestra en el idioma original ({language}).',
 
   askAbout: '¿De qué se trata?',
   searchHint: 'Identificación, número o palabras',
