@@ -18,13 +18,14 @@ export const coverageKinds = [
   'drawings referred to',
   'pages written',
   'pages in',
+  'pages that must be in',
 ] as const
 export type CoverageKind = (typeof coverageKinds)[number]
 
 /** How much of something the manual has: `have` of `of`, both from 0. */
 export interface Coverage {
   kind: CoverageKind
-  /** Language of `pages in`; otherwise undefined. */
+  /** Language of pages; otherwise undefined. */
   language?: string
   /** In words: `devices with a page`, `pages in es`. */
   what: string
@@ -36,7 +37,6 @@ export interface Coverage {
 export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
   const { devices, alarms, parts, drawings, sourceLanguage, languages } = machine
   const written = machine.pages.filter((page) => !isDraft(page))
-  const pages = machine.pages.filter(({ collection }) => collection !== 'cautions')
   const described = describer(machine)
   const sensors = devices.filter(isSensor)
   const tasks = graph.pagesIn('procedures').filter(isMaintenance)
@@ -64,17 +64,14 @@ export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
     row('wear parts with a task', wear, (part) => tasksFor(part, graph).some((task) => !isDraft(task))),
     row('drawing sheets shown', sheets, ({ readable }) => readable),
     row('drawings referred to', drawings, ({ number }) => used.has(number.value)),
-    row('pages written', pages, (page) => !isDraft(page)),
+    row('pages written', machine.pages, (page) => !isDraft(page)),
     ...languages
       .filter((language) => language !== sourceLanguage)
-      .map((language) =>
-        row(
-          'pages in',
-          written.filter(({ collection }) => inScope(machine.file, language, collection)),
-          ({ translations }) => translations.has(language),
-          language,
-        ),
-      ),
+      .flatMap((language) => {
+        const required = written.filter(({ collection }) => inScope(machine.file, language, collection))
+        const isTranslated = ({ translations }: AnyPage) => translations.has(language)
+        return [row('pages in', written, isTranslated, language), row('pages that must be in', required, isTranslated, language)]
+      }),
   ]
 }
 
@@ -120,12 +117,11 @@ function hasDrawing({ tag, drawing }: Device, graph: Graph): boolean {
 }
 
 /** Numbers of drawings that a list, a page or the plan names, or whose sheet a page shows as its picture. */
-export function drawingsReferredTo({ drawings, references }: Machine): Set<string> {
+export function drawingsReferredTo({ drawings, references, placeOf }: Machine): Set<string> {
   const registers = new Set(drawings.map(({ place }) => place.file))
   const named = references.flatMap(({ kind, id, place }) => (kind === 'drawing' && !registers.has(place.file) ? [id] : []))
-  const pictures = references.flatMap(({ kind, id }) => (kind === 'image' ? [id] : []))
-  const pictured = drawings.filter(({ sheetList }) =>
-    sheetList.some(({ file }) => pictures.some((path) => file === path || file.endsWith(`/${path}`))),
-  )
+  const folder = placeOf([]).file.replace(/machine\.yaml$/, '')
+  const pictures = new Set(references.flatMap(({ kind, id }) => (kind === 'image' ? [folder + id] : [])))
+  const pictured = drawings.filter(({ sheetList }) => sheetList.some(({ file }) => pictures.has(file)))
   return new Set([...named, ...pictured.map(({ number }) => number.value)])
 }

@@ -60,6 +60,12 @@ export function graphOf(machine: Machine): Graph {
   const pagesIn = <C extends AnyPage['collection']>(collection: C) =>
     machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
   const lessons = pagesIn('lessons')
+  const lessonsByTag = groupBy(lessons, ({ frontmatter }) => frontmatter.tags ?? [])
+  const lessonsByTechnology = groupBy(lessons, ({ frontmatter }) => frontmatter.technology ?? [])
+  const lessonOrder = new Map(lessons.map((lesson, index) => [lesson, index]))
+  const devicesByTag = groupBy(machine.devices, ({ tag }) => [tag.value])
+  const devicesByTechnology = groupBy(machine.devices, ({ technology }) => (technology ? [technology.value] : []))
+  const deviceOrder = new Map(machine.devices.map((device, index) => [device, index]))
   const lockouts = pagesIn('lockout').toSorted((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length)
   const covers = ({ frontmatter }: Page<'lockout'>, area: string | undefined) => area !== undefined && frontmatter.areas.includes(area)
   const components = groupBy(pagesIn('components'), ({ frontmatter }) => frontmatter.tags)
@@ -82,7 +88,7 @@ export function graphOf(machine: Machine): Graph {
     signalsOf: (tag) => signals.get(tag) ?? [],
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
-    lessonsOf: (device) => lessons.filter(({ frontmatter }) => fitsDevice(frontmatter, device)),
+    lessonsOf: ({ tag, technology }) => inOrder([lessonsByTag.get(tag.value), technology && lessonsByTechnology.get(technology.value)], lessonOrder),
     lockoutsOf: ({ tag, area }) => lockouts.filter((lockout) => covers(lockout, area?.value) || pagesReferringTo('tag', tag.value).includes(lockout)),
     lockoutsCovering: (area) => lockouts.filter((lockout) => covers(lockout, area)),
     lockoutsNamed: (names) => names.flatMap((name) => lockouts.find((lockout) => lockout.name === name) ?? []),
@@ -90,7 +96,8 @@ export function graphOf(machine: Machine): Graph {
     sightingsOf: (tag) => sightings.get(tag) ?? [],
     recoveryOf: (number) => recoveries.get(number),
     devicesWithPart: (number) => devicesByPart.get(number) ?? [],
-    devicesOfLesson: ({ frontmatter }) => machine.devices.filter((device) => fitsDevice(frontmatter, device)),
+    devicesOfLesson: ({ frontmatter: { tags = [], technology = [] } }) =>
+      inOrder([...tags.map((tag) => devicesByTag.get(tag)), ...technology.map((it) => devicesByTechnology.get(it))], deviceOrder),
     pagesReferringTo,
     replacedBy: (number) => predecessors.get(number) ?? [],
     latest,
@@ -98,8 +105,9 @@ export function graphOf(machine: Machine): Graph {
   }
 }
 
-function fitsDevice({ technology, tags }: Page<'lessons'>['frontmatter'], device: Device): boolean {
-  return (tags?.includes(device.tag.value) ?? false) || (device.technology !== undefined && (technology?.includes(device.technology.value) ?? false))
+/** The items of some lists, each once, in the order of their table. */
+function inOrder<T>(lists: readonly (readonly T[] | undefined)[], order: ReadonlyMap<T, number>): readonly T[] {
+  return [...new Set(lists.flatMap((list) => list ?? []))].sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0))
 }
 
 /** Every text on a sheet that is the tag of a device. */

@@ -21,7 +21,7 @@ const scope = (list: string) => ({
   'machine.yaml': readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8').replace('es: []', `es: [${list}]`),
 })
 
-test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in es', string]>([
+test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in es' | 'pages that must be in es', string]>([
   [
     'a description that repeats the tag or is a filler is none',
     devices('PS-101,switch,PS-101\nPS-102,switch,TBD\nDISC1,isolator,Isolator\nMTR5,motor,Fan\n'),
@@ -74,7 +74,8 @@ test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in 
     'drawings referred to',
     '2/3',
   ],
-  ['a draft is not written', recovery('draft: true\n'), 'pages written', '8/9'],
-  ['a translation that is there', scope('front'), 'pages in es', '1/2'],
-  ['a scope of nothing', {}, 'pages in es', '0/0'],
+  ['a draft is not written', recovery('draft: true\n'), 'pages written', '9/10'],
+  ['a translation that is there', scope('front'), 'pages in es', '1/10'],
+  ['a translation that must be there', scope('front'), 'pages that must be in es', '1/2'],
+  ['a scope of nothing', {}, 'pages that must be in es', '0/0'],
 ])('%s', (_, changes, what, expected) => expect(shares(changes)[what]).toBe(expected))

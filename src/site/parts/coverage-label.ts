@@ -17,5 +17,6 @@ export function coverageLabel(labels: Labels, { kind, language = '' }: Pick<Cove
     'drawings referred to': labels.coveredDrawings,
     'pages written': labels.coveredPages,
     'pages in': fill(labels.coveredLanguage, { language: labelsOf(language)?.languageName ?? language }),
+    'pages that must be in': fill(labels.coveredRequired, { language: labelsOf(language)?.languageName ?? language }),
   }[kind]
 }

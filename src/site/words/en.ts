@@ -238,6 +238,7 @@ export const en = {
   coveredDrawings: 'Drawings referred to',
   coveredPages: 'Pages written',
   coveredLanguage: 'Pages in {language}',
+  coveredRequired: 'Pages that must be in {language}',
   draft: 'Draft',
   draftHint: 'This page is not finished. Do not rely on it.',
   contents: 'On this page',

@@ -240,6 +240,7 @@ export const es: Labels = {
   coveredDrawings: 'Planos citados',
   coveredPages: 'Páginas escritas',
   coveredLanguage: 'Páginas en {language}',
+  coveredRequired: 'Páginas que deben estar en {language}',
   draft: 'Borrador',
   draftHint: 'Esta página no está terminada. No se fíe de ella.',
   contents: 'En esta página',
