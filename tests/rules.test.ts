@@ -6,7 +6,7 @@ import { loadRules } from '../src/load/load-rules.ts'
 import { framesOf } from '../src/report/frame.ts'
 import { reportFinding } from '../src/report/text.ts'
 import { readCases, withFindings } from './cases.ts'
-import { type Changes, loadSound } from './sound-machine.ts'
+import { type Changes, loadSoundWithPdfs } from './sound-machine.ts'
 
 const broken = 'tests/fixtures/broken'
 const pages = readdirSync(broken)
@@ -15,16 +15,16 @@ const pages = readdirSync(broken)
   .sort()
 
 /** The whole report of the sound machine with some files changed. */
-function report(files: Changes, active = rules): string {
-  const loaded = loadSound(files)
+async function report(files: Changes, active = rules): Promise<string> {
+  const loaded = await loadSoundWithPdfs(files)
   const frameOf = framesOf(loaded.texts)
   return checkLoaded(loaded, active)
     .map((finding) => reportFinding(finding, frameOf))
     .join('\n\n')
 }
 
-test('the sound machine has no finding', () => {
-  expect(report(new Map())).toBe('')
+test('the sound machine has no finding', async () => {
+  expect(await report(new Map())).toBe('')
 })
 
 test('every rule has its page, and every page its rule', () => {
@@ -47,8 +47,8 @@ describe.each(pages)('%s', (id) => {
     expect(cases.some(({ expected }) => expected.value.includes(`[${id}]`))).toBe(true)
   })
 
-  test.each(cases.map((it) => [it.name, it] as const))('%s', (_, { name, files, expected }) => {
-    const actual = report(files)
+  test.each(cases.map((it) => [it.name, it] as const))('%s', async (_, { name, files, expected }) => {
+    const actual = await report(files)
     if (process.env.UPDATE) {
       const now = readFileSync(file, 'utf8')
       const block = readCases(now).find((it) => it.name === name)?.expected
@@ -58,9 +58,9 @@ describe.each(pages)('%s', (id) => {
     expect(actual).toBe(expected.value)
   })
 
-  test('messages are one line each and stand alone, and every place lies in its file', () => {
+  test('messages are one line each and stand alone, and every place lies in its file', async () => {
     for (const { files } of cases) {
-      const loaded = loadSound(files)
+      const loaded = await loadSoundWithPdfs(files)
       for (const { message, note, help, place, related = [] } of checkLoaded(loaded, rules)) {
         expect(message).toMatch(/^[a-z0-9`<][^\n]*[^.\s]$/)
         for (const text of [note, help, ...related.map(({ label }) => label)]) if (text !== undefined) expect(text).toMatch(/^[^\n]*[^.\s]$/)
@@ -77,9 +77,9 @@ describe.each(pages)('%s', (id) => {
   })
 
   if (!rules.some((rule) => rule.id === id)) return
-  test('without the rule its cases fail', () => {
+  test('without the rule its cases fail', async () => {
     const others = rules.filter((rule) => rule.id !== id)
     const firing = cases.filter(({ expected }) => expected.value.includes(`[${id}]`))
-    for (const { files, expected } of firing) expect(report(files, others)).not.toBe(expected.value)
+    for (const { files, expected } of firing) expect(await report(files, others)).not.toBe(expected.value)
   })
 })

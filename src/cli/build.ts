@@ -9,7 +9,7 @@ export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
   const progress = startProgress()
   progress.step('check')
-  const { loaded, machine, findings } = checkFolder(folder, options)
+  const { loaded, machine, findings } = await checkFolder(folder, options)
   const counts = countFindings(findings)
   if (counts.errors > 0 || !machine) {
     process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine)))

@@ -9,7 +9,7 @@ import { version } from './version.ts'
 
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
-  const { loaded, machine, findings } = checkFolder(folder, options)
+  const { loaded, machine, findings } = await checkFolder(folder, options)
   const counts = countFindings(findings)
   const summary = {
     ...counts,

@@ -7,6 +7,8 @@ export interface Command extends CommandSpec {
 const shared = { value: 'folder', help: 'pages for every machine (default: the content/ beside Fettle)' }
 const serial = { value: 'number', help: 'serial number of the unit (default: the first in machine.yaml)' }
 
+const noCache = { help: 'read every drawing PDF anew, and keep nothing in .fettle/' }
+
 /** Every command of `fettle`. A command is one file; it is read when it is used. */
 export const commands: Readonly<Record<string, Command>> = {
   check: {
@@ -16,6 +18,7 @@ export const commands: Readonly<Record<string, Command>> = {
       format: { value: 'form', oneOf: ['text', 'short', 'json', 'sarif'], help: 'text (default), short, json or sarif' },
       serial: { ...serial, help: 'check this unit only (default: all units)' },
       shared,
+      'no-cache': noCache,
     },
     load: () => import('./check.ts'),
   },
@@ -26,6 +29,7 @@ export const commands: Readonly<Record<string, Command>> = {
       out: { value: 'folder', help: 'where the site goes (default: dist/<machine id>)' },
       serial,
       shared,
+      'no-cache': noCache,
       'no-zip': { help: 'leave out the zip file' },
     },
     load: () => import('./build.ts'),
@@ -33,7 +37,7 @@ export const commands: Readonly<Record<string, Command>> = {
   preview: {
     summary: 'build, show the site on this computer, and build again after each change',
     words: ['<folder>'],
-    options: { port: { value: 'number', help: 'port on 127.0.0.1 (default: 4600)' }, serial, shared },
+    options: { port: { value: 'number', help: 'port on 127.0.0.1 (default: 4600)' }, serial, shared, 'no-cache': noCache },
     load: () => import('./preview.ts'),
   },
   translated: {

@@ -33,7 +33,7 @@ export async function run(options: Options): Promise<number> {
   const listeners = new Set<ServerResponse>()
 
   const rebuild = async () => {
-    const { loaded, machine, findings } = checkFolder(folder, options)
+    const { loaded, machine, findings } = await checkFolder(folder, options)
     const counts = countFindings(findings)
     if (findings.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine)))
     if (counts.errors > 0 || !machine) {

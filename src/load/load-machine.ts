@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import type { Drawing, InputFile, NamedThing, Reference, Sheet, Term } from '../model/machine.ts'
+import type { Drawing, InputFile, NamedThing, Reference, Term } from '../model/machine.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
@@ -12,18 +12,19 @@ import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { loadPages } from './pages.ts'
+import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
 import { checkShape } from './shape.ts'
-import { parseSheet } from './svg.ts'
+import { loadSheets } from './sheets.ts'
 import { loadTable, type TableRows } from './table.ts'
 import { tableReferences } from './table-references.ts'
 import { parseYaml, type YamlValue } from './yaml.ts'
 
 /**
  * Reads a machine folder and the shared content. Bad content becomes findings; the rest is still read.
- * With a serial number only that unit is linked.
+ * With a serial number only that unit is linked. PDFs take time: `readDrawingTexts` has read them before.
  */
-export function loadMachine(machine: Folder, shared: Folder, serial?: string): Loaded {
+export function loadMachine(machine: Folder, shared: Folder, serial?: string, drawingTexts: DrawingTexts = new Map()): Loaded {
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
@@ -101,7 +102,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string): L
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
     formats: tables.formats.rows,
-    drawings: register.rows.map((row): Drawing => ({ ...row, sheetList: loadSheets(row, machine, read, sink) })),
+    drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, sink }) })),
     energy: energy.sources,
     training: trained.training,
     terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
@@ -187,30 +188,6 @@ function mergeTerms(terms: readonly Term[]): Term[] {
   const byId = new Map<string, Term>()
   for (const term of terms) if (!byId.has(term.id)) byId.set(term.id, term)
   return [...byId.values()].sort((a, b) => compare(a.id, b.id))
-}
-
-function loadSheets(row: Row<'drawings'>, machine: Folder, read: Read, sink: Sink): Sheet[] {
-  return Array.from({ length: Math.min(row.sheets.value, 999) }, (_, index): Sheet => {
-    const number = index + 1
-    const path = sheetPath(row, number)
-    const source = machine.size(path) === undefined ? undefined : read(machine, path)
-    if (source) return parseSheet(source, number, sink)
-    return {
-      number,
-      file: machine.label + path,
-      exists: machine.size(path) !== undefined,
-      readable: false,
-      svg: () => '',
-      viewBox: { x: 0, y: 0, width: 0, height: 0 },
-      texts: [],
-    }
-  })
-}
-
-/** Where a sheet lies: `drawings/E-101.svg`, and `drawings/E-104.2.svg` where there are several sheets. */
-export function sheetPath(row: Pick<Row<'drawings'>, 'number' | 'sheets' | 'file'>, sheet: number): string {
-  const base = row.file?.value ?? `drawings/${row.number.value}.svg`
-  return row.sheets.value === 1 ? base : base.replace(/(\.\w+)$/, `.${sheet}$1`)
 }
 
 const isImage = (path: string) => /\.(svg|png|jpe?g|webp)$/i.test(path)

@@ -108,10 +108,15 @@ export const loadRules = {
   ),
   brokenDrawing: rule(
     'broken-drawing',
-    'A drawing sheet is not valid SVG.',
+    'A drawing sheet is not valid SVG or PDF.',
     'The sheet cannot be shown, and its tags cannot be checked.',
     'error',
-    'SVG 1.1',
+    'SVG 1.1; ISO 32000-2',
+  ),
+  drawingInTwoFiles: rule(
+    'drawing-in-two-files',
+    'A drawing lies in the folder as SVG and as PDF.',
+    'It is uncertain which of them is the drawing that was released.',
   ),
 } as const satisfies Record<string, RuleTexts>
 

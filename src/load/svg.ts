@@ -2,6 +2,7 @@ import type { Element, Nodes, Root } from 'xast'
 import { fromXml } from 'xast-util-from-xml'
 import { toXml } from 'xast-util-to-xml'
 import type { Sheet, SheetText } from '../model/machine.ts'
+import { type Place, startOfFile } from '../source/place.ts'
 import { offsetOf, type SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { identity, type Matrix, multiply, parseTransform } from './svg-transform.ts'
@@ -11,6 +12,7 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   const empty: Sheet = {
     number,
     file: source.file,
+    place: startOfFile(source.file),
     exists: true,
     readable: false,
     svg: () => '',
@@ -49,10 +51,11 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   // Its own size in its own units: the sheet keeps its scale inside a larger drawing.
   Object.assign(clean.attributes, { x: String(x), y: String(y), width: String(width), height: String(height) })
   const texts: SheetText[] = []
-  collectTexts(clean, identity, 16, texts)
+  collectTexts(clean, identity, 16, { texts, source })
   return {
     number,
     file: source.file,
+    place: startOfFile(source.file),
     exists: true,
     readable: true,
     svg: () => toXml(clean, { closeEmptyElements: true }),
@@ -78,32 +81,33 @@ function cleaned(element: Element): Element {
     if (child.name === 'style' && /@import|url\(/i.test(textOf(child))) return []
     return [cleaned(child)]
   })
-  return { type: 'element', name: element.name, attributes, children }
+  return { type: 'element', name: element.name, attributes, children, ...(element.position ? { position: element.position } : {}) }
 }
 
 /** Every text with the middle of its place on the sheet. A tspan that has its own position is a text of its own. */
-function collectTexts(element: Element, outer: Matrix, outerFontSize: number, texts: SheetText[]): void {
+interface Collected {
+  texts: SheetText[]
+  source: SourceText
+}
+
+function collectTexts(element: Element, outer: Matrix, outerFontSize: number, collected: Collected): void {
   const matrix = element.attributes.transform ? multiply(outer, parseTransform(element.attributes.transform)) : outer
   const fontSize = fontSizeOf(element) ?? outerFontSize
   if (element.name === 'text') {
-    addText(element, element, matrix, fontSize, texts)
+    addText(element, element, matrix, fontSize, collected)
     return
   }
   if (element.name === 'defs' || element.name === 'symbol') return
-  for (const child of element.children) if (child.type === 'element') collectTexts(child, matrix, fontSize, texts)
+  for (const child of element.children) if (child.type === 'element') collectTexts(child, matrix, fontSize, collected)
 }
 
-function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: number, texts: SheetText[]): void {
+function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: number, collected: Collected): void {
   const placed = element.children.filter(
     (child): child is Element => child.type === 'element' && child.attributes.x !== undefined && child.attributes.y !== undefined,
   )
-  for (const span of placed) addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, texts)
-  const text = element.children
-    .filter((child) => !placed.some((it) => it === child))
-    .map(textOf)
-    .join('')
-    .replace(/\s+/g, ' ')
-    .trim()
+  for (const span of placed) addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, collected)
+  const own = element.children.filter((child) => !placed.some((it) => it === child))
+  const text = withoutLetterSpace(own.map(textOf).join('').replace(/\s+/g, ' ').trim())
   if (text === '') return
   const [x, y] = [Number.parseFloat(element.attributes.x ?? '0'), Number.parseFloat(element.attributes.y ?? '0')]
   // Letters of drawing fonts are about 0.6 of the font size wide; the mark round a tag needs no more.
@@ -112,13 +116,26 @@ function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: 
   const middle = x + (anchor === 'middle' ? 0 : anchor === 'end' ? -width / 2 : width / 2)
   const raised = element.attributes['dominant-baseline'] ? y : y - fontSize * 0.35
   const [a, b, c, d, e, f] = matrix
-  texts.push({
+  collected.texts.push({
     text,
     x: a * middle + c * raised + e,
     y: b * middle + d * raised + f,
     fontSize: fontSize * Math.hypot(a, b),
     angleDeg: (Math.atan2(b, a) * 180) / Math.PI,
+    place: placeOf(own, collected.source),
   })
+}
+
+/** Three or more single letters with blanks between them are one word. */
+const withoutLetterSpace = (text: string) => (/^\S( \S){2,}$/.test(text) ? text.replaceAll(' ', '') : text)
+
+/** From the first letter of these nodes to the last: the blanks around them are not the text. */
+function placeOf(nodes: readonly Nodes[], source: SourceText): Place {
+  const written = nodes.filter((node) => textOf(node).trim() !== '')
+  const start = written[0]?.position?.start.offset ?? 0
+  const end = written.at(-1)?.position?.end.offset ?? start
+  const raw = source.text.slice(start, end)
+  return source.place(start + raw.length - raw.trimStart().length, start + raw.trimEnd().length)
 }
 
 function fontSizeOf(element: Element): number | undefined {

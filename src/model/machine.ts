@@ -26,22 +26,33 @@ export interface SheetText {
   fontSize: number
   /** Clockwise from horizontal, in degrees. */
   angleDeg: number
+  /** Where it is written: in an SVG its line and column, in a PDF the page as a line. */
+  place: Place
 }
 
 export interface Sheet {
   number: number
   file: string
+  /** The beginning of the sheet in its file: in a PDF the page as a line. */
+  place: Place
   /** Whether there is such a file. */
   exists: boolean
   /** Whether it was read: false when the file is missing or broken. */
   readable: boolean
   /** Cleaned SVG: no scripts, no outside references. Written out when it is asked for: a check never asks. */
   svg(): string
+  /** The page of a PDF that is the sheet, from 1, and the file's bytes. Undefined for an SVG sheet. */
+  pdf?: { page: number; bytes(): Uint8Array }
   viewBox: { x: number; y: number; width: number; height: number }
   texts: readonly SheetText[]
 }
 
-export type Drawing = Row<'drawings'> & { readonly sheetList: readonly Sheet[] }
+export type Drawing = Row<'drawings'> & {
+  /** One for each sheet of the register. */
+  readonly sheetList: readonly Sheet[]
+  /** Sheets that are there and not in the register: the beginning of each. */
+  readonly surplus: readonly Place[]
+}
 
 export interface Area {
   id: Located<string>

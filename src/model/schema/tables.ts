@@ -104,7 +104,8 @@ export const tables = {
     revision: { type: 'identifier', required: true, description: 'Revision' },
     file: {
       type: 'identifier',
-      description: 'Path from the machine folder; without it drawings/<number>.svg, or drawings/<number>.<sheet>.svg where there are several sheets',
+      description:
+        'Path from the machine folder, to an SVG or to a PDF with a page for each sheet; without it drawings/<number>.svg, drawings/<number>.<sheet>.svg where there are several sheets, or drawings/<number>.pdf',
     },
     supersededBy: { type: 'identifier', description: 'Drawing that replaces it' },
     fits,
