@@ -23,6 +23,7 @@ import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
+import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
@@ -32,12 +33,14 @@ import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
+import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
+import { technologyAgainstKind } from './rules/technology-against-kind.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
 import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
@@ -90,6 +93,7 @@ export const rules: readonly Rule[] = [
   lookAlikeTag,
   notFitted,
   overlappingAddress,
+  prerequisiteCycle,
   quantityBelowDevices,
   sensorWithoutLesson,
   sheetMissing,
@@ -99,12 +103,14 @@ export const rules: readonly Rule[] = [
   signalAgainstDevice,
   sourceWithoutIsolation,
   spareWithDevice,
+  storedEnergyWithoutRelease,
   supersededPart,
   supersessionCycle,
   tagGrammar,
   tagNotOnSheet,
   taskWithoutInterval,
   taskWithoutLockout,
+  technologyAgainstKind,
   tooManySignals,
   translationMissing,
   translationOutdated,
