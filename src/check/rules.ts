@@ -19,6 +19,7 @@ import { duplicateRecovery } from './rules/duplicate-recovery.ts'
 import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
+import { emptyRange } from './rules/empty-range.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
@@ -62,6 +63,7 @@ import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
+import { unknownUnit } from './rules/unknown-unit.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedPart } from './rules/unused-part.ts'
@@ -89,6 +91,7 @@ export const rules: readonly Rule[] = [
   duplicateSymbol,
   duplicateTag,
   duplicateTerminal,
+  emptyRange,
   incompleteSafetyMessage,
   lookAlikeTag,
   notFitted,
@@ -129,9 +132,10 @@ export const rules: readonly Rule[] = [
   unknownPage,
   unknownPart,
   unknownRole,
-  unknownTag,
   unknownTagInProse,
+  unknownTag,
   unknownTerm,
+  unknownUnit,
   unreachablePage,
   unusedDrawing,
   unusedPart,

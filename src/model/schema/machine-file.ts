@@ -95,6 +95,7 @@ export const machineFile = z.strictObject({
       distanceMm: z.number().positive().describe('Eye to screen'),
     })
     .optional(),
+  ownUnits: z.array(z.string().min(1)).optional().describe('Units of this machine besides those of SI and the trade'),
   controller: z
     .strictObject({
       wordNumbers: z
