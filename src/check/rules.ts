@@ -1,6 +1,7 @@
 import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
+import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { bareTag } from './rules/bare-tag.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
@@ -26,6 +27,7 @@ import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
+import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
@@ -73,6 +75,7 @@ import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 export const rules: readonly Rule[] = [
   addressAgainstType,
   addressGrammar,
+  alarmWithoutDevice,
   alarmWithoutRecovery,
   bareTag,
   cardWithoutSignals,
@@ -98,6 +101,7 @@ export const rules: readonly Rule[] = [
   overlappingAddress,
   prerequisiteCycle,
   quantityBelowDevices,
+  sameAlarmText,
   sensorWithoutLesson,
   sheetMissing,
   sheetOutOfRange,
