@@ -21,11 +21,14 @@ import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
+import { halfPosition } from './rules/half-position.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
+import { positionOffPlan } from './rules/position-off-plan.ts'
+import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
@@ -95,11 +98,14 @@ export const rules: readonly Rule[] = [
   duplicateTag,
   duplicateTerminal,
   emptyRange,
+  halfPosition,
   incompleteSafetyMessage,
   lookAlikeTag,
   notFitted,
   overlappingAddress,
   prerequisiteCycle,
+  positionOffPlan,
+  positionOutsideArea,
   quantityBelowDevices,
   sameAlarmText,
   sensorWithoutLesson,
