@@ -3,6 +3,7 @@ import { mdxToMdast } from 'satteri'
 import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { mdxProblem } from './mdx-error.ts'
+import { mostOpenElements, tooManyOpen } from './open-elements.ts'
 import { parseYaml, type YamlValue } from './yaml.ts'
 
 /** A page cut into frontmatter and body. `body` is undefined when the MDX is broken. */
@@ -23,6 +24,17 @@ export function parseMdx(source: SourceText, sink: Sink): ParsedMdx {
       help: 'begin the page with `---`, its title and facts, and `---`',
     })
 
+  const open = tooManyOpen(source.text)
+  if (open) {
+    sink(loadRules.mdxSyntax, {
+      message: `more than ${mostOpenElements} elements are open here`,
+      place: source.place(open.offset, open.offset + open.length),
+      related: [{ label: 'the outermost was opened here', place: source.place(open.outermost) }],
+      note: 'the page was not checked further',
+      help: 'close each element with its closing tag, or with `/>` where it is empty',
+    })
+    return { frontmatter, body: undefined }
+  }
   let tree: Nodes
   try {
     // Satteri's own node type names the nodes of mdast; its trees were compared with remark's (see tests/load).

@@ -21,9 +21,17 @@ export interface YamlValue {
  * cannot be read or uses anchors and aliases.
  */
 export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = source.text.length): YamlValue | undefined {
-  const doc = parseDocument(source.text.slice(offset, end), { keepSourceTokens: false, prettyErrors: false, strict: true, uniqueKeys: true })
+  const doc = parseDocument(source.text.slice(offset, end), {
+    keepSourceTokens: false,
+    prettyErrors: false,
+    strict: true,
+    stringKeys: true,
+    uniqueKeys: true,
+    logLevel: 'error',
+  })
   const place = (from: number, to: number) => source.place(offset + from, offset + to)
-  const [error] = doc.errors
+  // What is a warning to the parser, such as a word that it takes for a tag, loses text.
+  const [error] = [...doc.errors, ...doc.warnings].sort((a, b) => a.pos[0] - b.pos[0])
   if (error) {
     const { message, length, help } = syntaxProblem(error.code, error.message, source.text.slice(offset + error.pos[0], end))
     sink(loadRules.yamlSyntax, {
@@ -96,13 +104,17 @@ function syntaxProblem(code: string, message: string, rest: string): { message: 
       return { message: 'a `:` stands inside a value', length: Math.max(least, word.length), help: 'put the whole value in quotes' }
     case 'TAB_AS_INDENT':
       return { message: 'a tab stands where YAML takes spaces', length: 1, help: 'indent with spaces' }
+    case 'TAG_RESOLVE_FAILED':
+      if (!word.startsWith('!')) break
+      return { message: `\`${word}\` is read as a YAML tag and not as text`, length: word.length, help: 'put the whole value in quotes' }
+    case 'NON_STRING_KEY':
+      return { message: 'a key is no plain text', length: least, help: 'put it in quotes if it is text' }
     case 'BAD_INDENT':
     case 'MISSING_CHAR':
       return {
         message: plain.replace(/^flow (sequence|map) in block collection must be sufficiently indented and end with a (.)$/, 'a `$2` is missing'),
         length: Math.max(least, word.length),
       }
-    default:
-      return { message: plain, length: Math.max(least, word.length) }
   }
+  return { message: plain, length: Math.max(least, word.length) }
 }

@@ -52,13 +52,9 @@ function lineAt(starts: number[], offset: number): number {
   return low + 1
 }
 
-/** The offset of a line and column, both from 1, as a parser counts that knows no line break but LF. */
+/** The offset of a line and column, both from 1, as a parser counts that ends a line at LF, CR LF or a lone CR. */
 export function offsetOf(source: SourceText, line: number, column: number): number {
-  let offset = 0
-  for (let at = 1; at < line; at++) {
-    const next = source.text.indexOf('\n', offset)
-    if (next === -1) return source.text.length
-    offset = next + 1
-  }
-  return Math.min(offset + column - 1, source.text.length)
+  const lineBreak = /\r\n|\n|\r/g
+  for (let at = 1; at < line; at++) if (!lineBreak.exec(source.text)) return source.text.length
+  return Math.min(lineBreak.lastIndex + column - 1, source.text.length)
 }
