@@ -1,5 +1,6 @@
 /** Prints what the check finds, survives and costs: `npm run bench`, or one part of it: `npm run bench -- mutations`. */
 import { checkFiles, readFiles } from './example.ts'
+import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
 import { reportMutations } from './mutations/report.ts'
 
@@ -8,6 +9,7 @@ const parts: Record<string, (seed: number) => string | Promise<string>> = {
     const files = readFiles('example-machine', 'content')
     return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
   },
+  fuzz: async (seed) => reportFuzz(await runFuzz(20_000, seed)),
 }
 
 const [name, seed = '1'] = process.argv.slice(2)
