@@ -1,4 +1,5 @@
 /** Prints what the check finds, survives and costs: `npm run bench`, or one part of it: `npm run bench -- mutations`. */
+import { measureCheck } from './cost/measure.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
@@ -9,6 +10,7 @@ const parts: Record<string, (seed: number) => string | Promise<string>> = {
     const files = readFiles('example-machine', 'content')
     return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
   },
+  cost: () => measureCheck([300, 3_000, 10_000]),
   fuzz: async (seed) => reportFuzz(await runFuzz(20_000, seed)),
 }
 
