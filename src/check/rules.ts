@@ -73,6 +73,7 @@ import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
+import { wrongKind } from './rules/wrong-kind.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
@@ -150,4 +151,5 @@ export const rules: readonly Rule[] = [
   unusedDrawing,
   unusedPart,
   wearPartWithoutTask,
+  wrongKind,
 ]

@@ -1,0 +1,63 @@
+import type { Device, Machine } from '../model/machine.ts'
+
+/** What the words of a machine say of kinds of devices, in one language. Words are lower case. */
+export interface KindWords {
+  /** Whether a text is the whole name of a kind: `pressure switch`. */
+  isKind(text: string): boolean
+  /** Whether a kind may be said of a device: its own kind, a more general or a closer word for it, a synonym, a word of its description. */
+  suits(text: string, device: Device): boolean
+}
+
+/** Heads of kinds so general that they say nothing. */
+const general: Readonly<Record<string, readonly string[]>> = {
+  en: ['switch', 'sensor', 'detector', 'device', 'unit', 'button', 'light', 'lamp', 'stop', 'panel', 'screen', 'meter', 'instrument', 'tank'],
+  es: ['interruptor', 'sensor', 'detector', 'aparato', 'dispositivo', 'unidad', 'botón', 'luz', 'lámpara', 'panel', 'pantalla', 'tanque'],
+}
+
+/** Languages whose head noun comes last; in the others it comes first. */
+const headLast = new Set(['en', 'de', 'nl', 'sv', 'da'])
+
+/** Undefined for a language in which we cannot tell a kind from another word. */
+export function kindWords({ devices, terms }: Machine, language: string): KindWords | undefined {
+  const silent = general[language]
+  if (!silent) return undefined
+  const last = headLast.has(language)
+  const kindOf = ({ kind }: Device) => kind[language]?.value.toLowerCase() ?? ''
+  const kinds = new Set(devices.map(kindOf).flatMap((kind) => [...namesOf(kind), headOf(kind, last)]))
+  const technologies = new Set<string>(devices.flatMap(({ technology }) => technology?.value ?? []))
+  // A term of the glossary is a kind when a device has it as its kind or technology.
+  const families = terms.flatMap(({ id, byLanguage }) => {
+    const own = byLanguage[language]
+    const names = own ? [own.term, ...own.synonyms].map((name) => name.toLowerCase()) : []
+    return technologies.has(id) || names.some((name) => kinds.has(name)) ? [{ id, term: names[0], names: new Set(names) }] : []
+  })
+  const all = new Set([...kinds, ...families.flatMap(({ names }) => [...names])].filter((name) => name.length > 2 && !silent.includes(name)))
+  const exact = new Set([...kinds, ...families.map(({ term }) => term)])
+  return {
+    isKind: (text) => all.has(text),
+    suits(text, device) {
+      const kind = kindOf(device)
+      // A synonym is a loose word: an air valve may be any valve.
+      if (!exact.has(text) && headOf(text, last) === headOf(kind, last)) return true
+      const own = namesOf(kind)
+      const related = families.filter(({ id, names }) => id === device.technology?.value || own.some((name) => names.has(name)))
+      const said = [kind, device.description[language]?.value.toLowerCase() ?? '', device.technology?.value.replaceAll('-', ' ') ?? '']
+      for (const { names } of related) said.push(...names)
+      return said.some((words) => holds(words, text)) || own.some((name) => holds(text, name))
+    },
+  }
+}
+
+/** `pump with motor` is that and a pump. */
+const namesOf = (kind: string) => [kind, kind.replace(/ (?:with|con|for|of) .*$/, '')]
+
+/** The one word that says what it is: `valve` of `solenoid valve`; of `válvula manual` the first. */
+function headOf(kind: string, headIsLast: boolean): string {
+  const words = (namesOf(kind)[1] ?? kind).split(' ')
+  return (headIsLast ? words.at(-1) : words[0]) ?? kind
+}
+
+/** Whether words hold a text as whole words. */
+function holds(words: string, text: string): boolean {
+  return text !== '' && ` ${words.replace(/[^\p{L}\p{N}]+/gu, ' ')} `.includes(` ${text.replace(/[^\p{L}\p{N}]+/gu, ' ')} `)
+}
