@@ -26,9 +26,9 @@ import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
-import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
+import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
@@ -104,9 +104,9 @@ export const rules: readonly Rule[] = [
   lookAlikeTag,
   notFitted,
   overlappingAddress,
-  prerequisiteCycle,
   positionOffPlan,
   positionOutsideArea,
+  prerequisiteCycle,
   quantityBelowDevices,
   sameAlarmText,
   sensorWithoutLesson,
@@ -143,8 +143,8 @@ export const rules: readonly Rule[] = [
   unknownPage,
   unknownPart,
   unknownRole,
-  unknownTagInProse,
   unknownTag,
+  unknownTagInProse,
   unknownTerm,
   unknownUnit,
   unreachablePage,

@@ -123,7 +123,7 @@ export const folderKinds: readonly Kind[] = [
     12,
   ),
   inYaml('key of machine.yaml misspelt', 8, 'machine.yaml', /^[a-z]{4,}(?=:)/gm, (key) => key.replace(/(.)(.)$/, '$2$1')),
-  inYaml('column of machine.yaml misspelt', 8, 'machine.yaml', /(?<=^ {6})[a-z]{4,}(?=: [A-Z])/gm, (key) => key.replace(/(.)(.)$/, '$2$1')),
+  inYaml('column of machine.yaml misspelt', 8, 'machine.yaml', /(?<=^ {6})[a-z]{4,}(?=: [A-Z])/gm, (key) => key.replace(/^(.)(.)/, '$2$1')),
   inYaml('lesson left out of a sequence', 4, 'training.yaml', /(?<=\[.*), [a-z0-9-]+(?=[,\]])/g, () => '', 0, 'nobody has to write it'),
   inYaml('role left out', 2, 'training.yaml', / {2}- id: [a-z]+\n {4}name.*\n(?= {2}- id: maint|\n)/g, () => ''),
   inYaml('term left out of the glossary', 5, 'glossary.yaml', /^[a-z-]+:\n(?: {2}.*\n)+/gm, () => '', 400),
