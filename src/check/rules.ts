@@ -73,7 +73,9 @@ import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
+import { wrongContact } from './rules/wrong-contact.ts'
 import { wrongKind } from './rules/wrong-kind.ts'
+import { wrongSignalState } from './rules/wrong-signal-state.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
@@ -151,5 +153,7 @@ export const rules: readonly Rule[] = [
   unusedDrawing,
   unusedPart,
   wearPartWithoutTask,
+  wrongContact,
   wrongKind,
+  wrongSignalState,
 ]

@@ -1,0 +1,31 @@
+import { contactClaim, isSaidOf } from '../contact-claims.ts'
+import type { Rule } from '../rule.ts'
+import { signalSentences } from '../signal-sentences.ts'
+
+const named = { NO: 'normally open', NC: 'normally closed' } as const
+
+/** What these are themselves can be open or closed too; their signal only tells of it. */
+const openAndClose = new Set(['isolator', 'manual-valve', 'solenoid-valve', 'contactor', 'safety-interlock', 'cylinder'])
+
+export const wrongContact: Rule = {
+  id: 'wrong-contact',
+  severity: 'warning',
+  summary: 'A sentence calls a contact normally open or normally closed, and the I/O list says the other.',
+  why: 'The reader measures the contact and takes a good one for a broken one.',
+  source: 'house rule',
+
+  *check(machine) {
+    for (const { text, named: tags, device, signal, place } of signalSentences(machine)) {
+      const { contact } = signal
+      if (!contact || openAndClose.has(device.technology?.value ?? '')) continue
+      const claim = contactClaim(text)
+      if (!claim || claim.contact === contact.value || !tags.some((tag) => isSaidOf(text, claim, tag))) continue
+      yield {
+        message: `\`${device.tag.value}\` is ${named[contact.value]} in the I/O list`,
+        place: place(claim.start, claim.end),
+        related: [{ label: 'its contact stands here', place: contact.place }],
+        help: 'check the drawing and correct one of them',
+      }
+    }
+  },
+}

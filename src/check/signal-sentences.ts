@@ -1,0 +1,43 @@
+import type { Device, Machine, Signal } from '../model/machine.ts'
+import type { Prose } from '../model/prose/prose.ts'
+import type { Place } from '../source/place.ts'
+import { namedDevices } from './named-devices.ts'
+
+/** A sentence that names one device, which has one signal. */
+export interface SignalSentence {
+  text: string
+  /** Where the text names the device. */
+  named: readonly { start: number; end: number }[]
+  prose: Prose
+  device: Device
+  signal: Signal
+  place(start: number, end: number): Place
+}
+
+/** Every sentence from which it is clear which signal is spoken of. */
+export function* signalSentences(machine: Machine): Iterable<SignalSentence> {
+  const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
+  for (const { prose, named } of namedDevices(machine)) {
+    for (const [start, end] of sentencesOf(prose.text)) {
+      const here = named.filter((it) => it.start >= start && it.end <= end)
+      const [first] = here
+      if (!first || here.some(({ device }) => device !== first.device)) continue
+      const [signal, ...others] = signals.get(first.device.tag.value) ?? []
+      if (!signal || others.length > 0) continue
+      yield {
+        named: here.map((it) => ({ start: it.start - start, end: it.end - start })),
+        text: prose.text.slice(start, end).replace(/\s/g, ' '),
+        prose,
+        device: first.device,
+        signal,
+        place: (from, to) => prose.place(start + from, start + to),
+      }
+    }
+  }
+}
+
+/** Where each sentence begins and ends. `N.C.` ends none. */
+function sentencesOf(text: string): [start: number, end: number][] {
+  const ends = [...text.matchAll(/(?<!\b[NC]\.[OCA])[.!?;](?=\s)/gu)].map(({ index }) => index + 1)
+  return [0, ...ends].map((start, index) => [start, ends[index] ?? text.length])
+}
