@@ -1,6 +1,7 @@
 import { textOf } from '../example.ts'
 import { type Beyond, type Kind, linesOf, type Mistake, mentions, type Piece, removed, replaced } from './mistake.ts'
 import type { Example } from './read-example.ts'
+import { misspelt } from './slips.ts'
 
 type Draft = Omit<Mistake, 'kind'>
 
@@ -110,7 +111,7 @@ export const folderKinds: readonly Kind[] = [
   inYaml('proof of an energy source removed', 6, 'data/energy.yaml', / {4}verify:\n(?: {6}.*\n)+/g, () => '', 40),
   inYaml('release of a stored energy removed', 5, 'data/energy.yaml', / {4}dissipate:\n(?: {6}.*\n)+/g, () => '', 40),
   inYaml('needed key of an energy source left out', 8, 'data/energy.yaml', /^ {4}(?:form|areas|stored): .*\n/gm, () => '', 30),
-  inYaml('key of an energy source misspelt', 6, 'data/energy.yaml', /(?<=^ {4}(?! ))[a-z]{4,}(?=:)/gm, (key) => key.replace(/(.)(.)$/, '$2$1'), 1),
+  inYaml('key of an energy source misspelt', 6, 'data/energy.yaml', /(?<=^ {4}(?! ))[a-z]{4,}(?=:)/gm, misspelt, 1),
   inYaml('energy source left out', 8, 'data/energy.yaml', / {2}- id: [a-z-]+\n(?: {4}.*\n)+/g, () => ''),
   inYaml('area left out', 6, 'machine.yaml', / {2}- id: [a-z-]+\n(?: {4}.*\n)+/g, () => ''),
   inYaml('option left out', 3, 'machine.yaml', / {2}(?:blow-off|chain-oiler|lid-detection): .*\n/g, () => '', 30),
@@ -122,8 +123,8 @@ export const folderKinds: readonly Kind[] = [
     () => '',
     12,
   ),
-  inYaml('key of machine.yaml misspelt', 8, 'machine.yaml', /^[a-z]{4,}(?=:)/gm, (key) => key.replace(/(.)(.)$/, '$2$1')),
-  inYaml('column of machine.yaml misspelt', 8, 'machine.yaml', /(?<=^ {6})[a-z]{4,}(?=: [A-Z])/gm, (key) => key.replace(/^(.)(.)/, '$2$1')),
+  inYaml('key of machine.yaml misspelt', 8, 'machine.yaml', /^[a-z]{4,}(?=:)/gm, misspelt),
+  inYaml('column of machine.yaml misspelt', 8, 'machine.yaml', /(?<=^ {6})[a-z]{4,}(?=: [A-Z])/gm, misspelt),
   inYaml('lesson left out of a sequence', 4, 'training.yaml', /(?<=\[.*), [a-z0-9-]+(?=[,\]])/g, () => '', 0, 'nobody has to write it'),
   inYaml('role left out', 2, 'training.yaml', / {2}- id: [a-z]+\n {4}name.*\n(?= {2}- id: maint|\n)/g, () => ''),
   inYaml('term left out of the glossary', 5, 'glossary.yaml', /^[a-z-]+:\n(?: {2}.*\n)+/gm, () => '', 400),

@@ -1,6 +1,7 @@
 import { textOf } from '../example.ts'
 import { also, type Kind, linesOf, mentions, type Piece, replaced } from './mistake.ts'
 import type { Example } from './read-example.ts'
+import { misspelt } from './slips.ts'
 
 /** Places on pages that match a pattern; the match, or its first group, is what changes. */
 function onPages({ pages, files }: Example, pattern: RegExp): Piece[] {
@@ -121,14 +122,14 @@ export const pageKinds: readonly Kind[] = [
   anchorRenamed,
   neededCircle,
   rewritten('needed key of a page left out', 20, /^(?:title|alarm|kind|revision|number|figure|alt|objectives): .*\n/gm, () => '', 'frontmatter'),
-  rewritten('key of a page misspelt', 15, /^([a-z]+): .*$/gm, (key) => key.replace(/(.)(.)$/, '$2$1')),
+  rewritten('key of a page misspelt', 15, /^([a-z]+): .*$/gm, misspelt),
   rewritten('key of a page written twice', 6, /^(?:title|minutes): .*\n/gm, (line) => line.repeat(2), 'next line'),
   rewritten('frontmatter without its last fence', 8, /^(---\n)(?!(?:#|title))/gm, () => '', 'frontmatter'),
   rewritten('frontmatter without its first fence', 8, /^(---\n)(?=#|title)/gm, () => ''),
   rewritten('curly brackets in the text', 8, /(?<=\w\. )(?=[A-Z][a-z]+ )/g, () => 'Expect {4-20} mA. '),
   rewritten('`<` before a number', 8, /(?<=\w\. )(?=[A-Z][a-z]+ )/g, () => 'Keep it <5 mm. '),
   rewritten('self-closing slash left out', 8, / \/>/g, () => '>'),
-  rewritten('element misspelt', 8, /<(Tag|Page|Include|Part|Reading) /g, (name) => name.replace(/(.)(.)$/, '$2$1')),
+  rewritten('element misspelt', 8, /<(Tag|Page|Include|Part|Reading) /g, misspelt),
   rewritten('attribute misspelt', 8, /<(?:Tag|Part|Drawing|Reading|Include) (id|number|at|caution)=/g, (name) => `${name}s`),
   rewritten('value of an attribute misspelt', 8, /(?:severity|of|at)="([^"]+)"/g, (value) => value.replace(/.$/, '')),
   rewritten('reading with a decimal comma', 8, /(?:low|high)="([\d.]+)"/g, (value) => `${value.replace('.', '')},5`),

@@ -39,3 +39,6 @@ export const hyphenPutIn: Slip = (name) => (/^[A-Z]+\d/.test(name) ? name.replac
 
 const places = (name: string, pattern: RegExp) => [...name.matchAll(pattern)].map(({ index }) => index)
 const put = (name: string, at: number, length: number, text: string) => name.slice(0, at) + text + name.slice(at + length)
+
+/** The last two letters swapped, or the last one lost where they are the same. */
+export const misspelt = (word: string) => (word.at(-1) === word.at(-2) ? word.slice(0, -1) : word.replace(/(.)(.)$/, '$2$1'))
