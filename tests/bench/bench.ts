@@ -1,5 +1,7 @@
 /** Prints what the check finds, survives and costs: `npm run bench`, or one part of it: `npm run bench -- mutations`. */
+
 import { measureCheck } from './cost/measure.ts'
+import { measurePdf } from './cost/measure-pdf.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
@@ -10,6 +12,7 @@ const parts: Record<string, (seed: number) => string | Promise<string>> = {
     const files = readFiles('example-machine', 'content')
     return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
   },
+  pdf: () => measurePdf(200),
   cost: () => measureCheck([300, 3_000, 10_000]),
   fuzz: async (seed) => reportFuzz(await runFuzz(20_000, seed)),
 }
