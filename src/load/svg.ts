@@ -33,7 +33,7 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
     })
     return empty
   }
-  const svg = tree.children.find((node): node is Element => node.type === 'element' && node.name === 'svg')
+  const svg = svgOf(tree)
   const viewBox = svg?.attributes.viewBox
     ?.trim()
     .split(/[\s,]+/)
@@ -47,21 +47,32 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
     })
     return empty
   }
-  const clean = cleaned(svg)
-  // Its own size in its own units: the sheet keeps its scale inside a larger drawing.
-  Object.assign(clean.attributes, { x: String(x), y: String(y), width: String(width), height: String(height) })
   const texts: SheetText[] = []
-  collectTexts(clean, identity, 16, { texts, source })
+  collectTexts(cleaned(svg), identity, 16, { texts, source })
   return {
     number,
     file: source.file,
     place: startOfFile(source.file),
     exists: true,
     readable: true,
-    svg: () => toXml(clean, { closeEmptyElements: true }),
+    svg: () => shownSvg(source.text, { x, y, width, height }),
     viewBox: { x, y, width, height },
     texts,
   }
+}
+
+const svgOf = (tree: Root) => tree.children.find((node): node is Element => node.type === 'element' && node.name === 'svg')
+
+/**
+ * The sheet as a page shows it: its own size in its own units, so that it keeps its scale inside a larger
+ * drawing. Read again, since a check shows none and the trees of all sheets take a quarter of its memory.
+ */
+function shownSvg(text: string, viewBox: Sheet['viewBox']): string {
+  const svg = svgOf(fromXml(text))
+  if (!svg) return ''
+  const clean = cleaned(svg)
+  for (const [name, value] of Object.entries(viewBox)) clean.attributes[name] = String(value)
+  return toXml(clean, { closeEmptyElements: true })
 }
 
 const dropped = new Set(['script', 'foreignObject', 'metadata', 'iframe', 'audio', 'video', 'animate', 'set', 'handler'])
