@@ -7,21 +7,21 @@ import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
 import { reportMutations } from './mutations/report.ts'
 
-const parts: Record<string, (seed: number) => string | Promise<string>> = {
+const parts: Record<string, (seed: number, count: number) => string | Promise<string>> = {
   mutations(seed) {
     const files = readFiles('example-machine', 'content')
     return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
   },
   pdf: () => measurePdf(200),
   cost: () => measureCheck([300, 3_000, 10_000]),
-  fuzz: async (seed) => reportFuzz(await runFuzz(20_000, seed)),
+  fuzz: async (seed, count) => reportFuzz(await runFuzz(count, seed)),
 }
 
-const [name, seed = '1'] = process.argv.slice(2)
+const [name, seed = '1', inputs = '20000'] = process.argv.slice(2)
 const chosen = Object.entries(parts).filter(([part]) => name === undefined || part === name)
 if (chosen.length === 0) throw new Error(`there is no part ${name}: ${Object.keys(parts).join(', ')}`)
 for (const [part, run] of chosen) {
   const start = performance.now()
-  process.stdout.write(`\n# ${part}\n\n${await run(Number(seed))}`)
+  process.stdout.write(`\n# ${part}\n\n${await run(Number(seed), Number(inputs))}`)
   process.stdout.write(`\nTook ${((performance.now() - start) / 1000).toFixed(1)} s.\n`)
 }

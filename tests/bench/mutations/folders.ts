@@ -17,7 +17,10 @@ function deleted(name: string, count: number, pattern: RegExp, names: (path: str
         const at = names(path, String(example.files.get(path))).flatMap((it) => mentions(files, it))
         // A translation whose source is gone is reported at itself.
         const others = [...files.keys()].filter((it) => it.startsWith(path.replace(/\.mdx$/, '.')))
-        yield { what: `${path} deleted`, files, at: [...at, ...others.map((file) => ({ file, line: 1 }))] }
+        // The owner of a translation is its source.
+        const source = path.replace('.es.mdx', '.mdx')
+        const owner = source !== path && files.has(source) ? linesOf(files, source, '\n---') : []
+        yield { what: `${path} deleted`, files, at: [...at, ...owner, ...others.map((file) => ({ file, line: 1 }))] }
       }
     },
   }
