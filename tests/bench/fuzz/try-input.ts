@@ -39,10 +39,15 @@ function faultsOf({ rule, message, note, help, place, related = [] }: Finding, f
   const faults = [place, ...related.map((it) => it.place)].flatMap((it) => placeFault(it, files))
   if (message.trim() === '') faults.push('a message is empty')
   // In backticks stands what the author wrote.
-  for (const text of [message, note, help, ...related.map(({ label }) => label)])
-    if (/\bundefined\b|\[object |\bNaN\b/.test((text ?? '').replace(/`[\s\S]*`/g, ''))) faults.push(`a text speaks of our values: ${text}`)
+  for (const text of [message, note, help, ...related.map(({ label }) => label)]) {
+    const [word] = /\bundefined\b|\[object |\bNaN\b/.exec(text ?? '') ?? []
+    if (word !== undefined && !isWritten(word, files)) faults.push(`a text speaks of our values: ${text}`)
+  }
   return faults.map((fault) => `${rule}: ${fault}`)
 }
+
+/** Whether the author wrote it: the finding quotes what stands in a file. */
+const isWritten = (word: string, files: Input['files']) => [...files.values()].some((content) => decodeForPlaces(content).includes(word))
 
 /** A folder as a whole has the place of the file that it lacks. */
 function placeFault({ file, line, column, endLine, endColumn }: Place, files: Input['files']): string[] {
