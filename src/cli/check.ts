@@ -3,13 +3,21 @@ import { reportSarif } from '../report/sarif.ts'
 import { reportShort } from '../report/short.ts'
 import { reportText } from '../report/text.ts'
 import { everyRule } from './every-rule.ts'
-import { checkFolder, countFindings, sharesOf } from './load.ts'
+import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
 import type { Options } from './options.ts'
 import { version } from './version.ts'
+import { watchCheck } from './watch-check.ts'
 
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
-  const { loaded, machine, findings } = await checkFolder(folder, options)
+  const report = (checked: Checked) => reportOf(checked, options)
+  if (options.has('watch')) return await watchCheck(folder, options, report)
+  const { text, code } = report(await checkFolder(folder, options))
+  process.stdout.write(text)
+  return code
+}
+
+function reportOf({ loaded, machine, findings }: Checked, options: Options): { text: string; code: number } {
   const counts = countFindings(findings)
   const summary = {
     ...counts,
@@ -19,18 +27,12 @@ export async function run(options: Options): Promise<number> {
     parts: machine?.parts.length ?? 0,
     drawings: machine?.drawings.length ?? 0,
   }
-  switch (options.get('format')) {
-    case 'json':
-      process.stdout.write(reportJson(findings, machine?.file.id, summary, sharesOf(machine)))
-      break
-    case 'sarif':
-      process.stdout.write(reportSarif(findings, everyRule, version))
-      break
-    case 'short':
-      process.stdout.write(reportShort(findings))
-      break
-    default:
-      process.stdout.write(reportText(findings, loaded.texts, summary, sharesOf(machine)))
+  const form = {
+    text: () => reportText(findings, loaded.texts, summary, sharesOf(machine)),
+    short: () => reportShort(findings),
+    json: () => reportJson(findings, machine?.file.id, summary, sharesOf(machine)),
+    sarif: () => reportSarif(findings, everyRule, version),
   }
-  return counts.errors > 0 ? 1 : 0
+  const name = options.get('format') as keyof typeof form | undefined
+  return { text: form[name ?? 'text'](), code: counts.errors > 0 ? 1 : 0 }
 }

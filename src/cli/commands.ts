@@ -18,6 +18,7 @@ export const commands: Readonly<Record<string, Command>> = {
       format: { value: 'form', oneOf: ['text', 'short', 'json', 'sarif'], help: 'text (default), short, json or sarif' },
       serial: { ...serial, help: 'check this unit only (default: all units)' },
       shared,
+      watch: { help: 'check again after each change, until Ctrl+C' },
       'no-cache': noCache,
     },
     load: () => import('./check.ts'),

@@ -3,6 +3,7 @@ import { rules } from '../check/rules.ts'
 import { checkLoaded } from '../check/run.ts'
 import { loadMachine } from '../load/load-machine.ts'
 import type { Loaded } from '../load/loaded.ts'
+import { type Memory, noMemory } from '../load/memory.ts'
 import { readDrawingTexts } from '../load/pdf/drawing-texts.ts'
 import { textCache } from '../load/pdf/text-cache.ts'
 import { type Coverage, coverageOf } from '../model/coverage.ts'
@@ -20,11 +21,11 @@ export interface Checked {
 }
 
 /** Reads a machine folder and runs every rule: over all its units, or over the one that was asked for. */
-export async function checkFolder(path: string, options: Options): Promise<Checked> {
+export async function checkFolder(path: string, options: Options, memory: Memory = noMemory): Promise<Checked> {
   const machine = openFolder(path)
   const cache = options.has('no-cache') ? undefined : textCache(join(path, '.fettle/drawing-text'))
   const drawingTexts = await readDrawingTexts(machine, cache)
-  const loaded = loadMachine(machine, openShared(options), options.get('serial'), drawingTexts)
+  const loaded = loadMachine(machine, openShared(options), options.get('serial'), drawingTexts, memory)
   const serial = options.get('serial')
   if (serial !== undefined && loaded.machines.length === 0 && !loaded.findings.some(({ severity }) => severity === 'error')) {
     throw new UsageError(`machine.yaml has no unit with the serial number \`${serial}\``)

@@ -15,7 +15,12 @@ export function openFolder(path: string): Folder {
 }
 
 export function openShared(options: Options): Folder {
-  const shared = options.get('shared')
-  if (shared !== undefined && !existsSync(shared)) throw new UsageError(`there is no folder \`${shared}\``)
-  return openFolder(shared ?? join(packageDir, 'content'))
+  const dir = sharedDir(options)
+  if (!existsSync(dir)) throw new UsageError(`there is no folder \`${dir}\``)
+  return openFolder(dir)
+}
+
+/** Where the pages for every machine lie. */
+export function sharedDir(options: Options): string {
+  return options.get('shared') ?? join(packageDir, 'content')
 }

@@ -1,4 +1,4 @@
-import { createReadStream, mkdtempSync, rmSync, statSync, watch } from 'node:fs'
+import { createReadStream, mkdtempSync, rmSync, statSync } from 'node:fs'
 import { createServer, type ServerResponse } from 'node:http'
 import { tmpdir } from 'node:os'
 import { extname, join, resolve, sep } from 'node:path'
@@ -6,7 +6,9 @@ import { reportText } from '../report/text.ts'
 import { buildSite } from './build-site.ts'
 import { checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
+import { sharedDir } from './paths.ts'
 import { startProgress } from './progress.ts'
+import { watchFolders } from './watch-folders.ts'
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -86,23 +88,12 @@ export async function run(options: Options): Promise<number> {
   const address = server.address()
   progress.done(`http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}/  (end with Ctrl+C)`)
 
-  let timer: NodeJS.Timeout | undefined
   let building = Promise.resolve()
-  const watchers = [folder, options.get('shared')].flatMap((path) =>
-    path
-      ? [
-          watch(path, { recursive: true }, (_, name) => {
-            if (name === null || /(^|[\\/])\.|~$/.test(name)) return
-            clearTimeout(timer)
-            timer = setTimeout(() => {
-              building = building.then(rebuild).catch((error: unknown) => progress.done(String(error)))
-            }, 80)
-          }),
-        ]
-      : [],
-  )
+  const stopWatching = watchFolders([folder, sharedDir(options)], () => {
+    building = building.then(rebuild).catch((error: unknown) => progress.done(String(error)))
+  })
   await new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
-  for (const watcher of watchers) watcher.close()
+  stopWatching()
   server.closeAllConnections()
   server.close()
   rmSync(dir, { recursive: true, force: true })

@@ -11,6 +11,7 @@ import type { Folder } from './folder.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
+import { type Memory, noMemory } from './memory.ts'
 import { loadPages } from './pages.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
@@ -24,7 +25,13 @@ import { parseYaml, type YamlValue } from './yaml.ts'
  * Reads a machine folder and the shared content. Bad content becomes findings; the rest is still read.
  * With a serial number only that unit is linked. PDFs take time: `readDrawingTexts` has read them before.
  */
-export function loadMachine(machine: Folder, shared: Folder, serial?: string, drawingTexts: DrawingTexts = new Map()): Loaded {
+export function loadMachine(
+  machine: Folder,
+  shared: Folder,
+  serial?: string,
+  drawingTexts: DrawingTexts = new Map(),
+  memory: Memory = noMemory,
+): Loaded {
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
@@ -55,9 +62,10 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string, dr
     return source
   }
   const source = read(machine, 'machine.yaml')
-  const yaml = source && parseYaml(source, sink)
+  const yaml = source && memory('yaml', source, sink, (sink) => parseYaml(source, sink))
   const file = yaml && checkShape(machineFile, yaml, sink, 'machine.yaml')
   if (!yaml || !file) return loaded([])
+  const language = file.languages.source
 
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
@@ -79,13 +87,15 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string, dr
   const [spares, signals] = [tables.signals.rows.filter(isSpare), tables.signals.rows.filter((row) => !isSpare(row))]
   const register = table('drawings')
   const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
-  const energy = energySource ? loadEnergy(energySource, file.languages.source, sink) : { sources: [], references: [], readable: false }
+  const energy = energySource
+    ? memory(`energy ${language}`, energySource, sink, (sink) => loadEnergy(energySource, language, sink))
+    : { sources: [], references: [], readable: false }
   const training = loadOptional(machine, 'training.yaml', read)
-  const trained = training ? loadTraining(training, sink) : noTraining
+  const trained = training ? memory('training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
     .flatMap((folder) => loadOptional(folder, 'glossary.yaml', read) ?? [])
-    .map((source) => loadGlossary(source, sink))
-  const pages = loadPages(machine, shared, file.languages.source, file.languages.translations ?? [], sink)
+    .map((source) => memory('glossary', source, sink, (sink) => loadGlossary(source, sink)))
+  const pages = loadPages(machine, shared, language, file.languages.translations ?? [], memory, sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
   const own = loadOwn(file, yaml)
 
@@ -102,7 +112,7 @@ export function loadMachine(machine: Folder, shared: Folder, serial?: string, dr
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
     formats: tables.formats.rows,
-    drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, sink }) })),
+    drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, memory, sink }) })),
     energy: energy.sources,
     training: trained.training,
     terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),

@@ -8,6 +8,7 @@ import { readText } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { parseMdx } from './mdx.ts'
+import type { Memory } from './memory.ts'
 import { checkShape } from './shape.ts'
 import { syncOf } from './sync.ts'
 import type { YamlValue } from './yaml.ts'
@@ -36,7 +37,14 @@ interface PageFile {
 }
 
 /** Reads every page of a machine and of the shared content; a page of the machine replaces a shared one. */
-export function loadPages(machine: Folder, shared: Folder, sourceLanguage: string, translations: readonly string[], sink: Sink): LoadedPages {
+export function loadPages(
+  machine: Folder,
+  shared: Folder,
+  sourceLanguage: string,
+  translations: readonly string[],
+  memory: Memory,
+  sink: Sink,
+): LoadedPages {
   const files = [...pageFiles(machine, 'pages/', false, sink), ...pageFiles(shared, '', true, sink)]
   const pages: LoadedPage[] = []
   const broken: LoadedPages['broken'][number][] = []
@@ -63,7 +71,7 @@ export function loadPages(machine: Folder, shared: Folder, sourceLanguage: strin
   const sources = kept.filter(({ language }) => language === '')
   for (const file of sources) {
     const others = kept.filter((it) => it.language !== '' && it.collection === file.collection && it.name === file.name && it.shared === file.shared)
-    const loaded = loadPage(file, others, sourceLanguage, texts, sink)
+    const loaded = loadPage(file, others, sourceLanguage, texts, memory, sink)
     if (loaded) pages.push(loaded)
     else broken.push({ page: identityOf(file), place: startOf(file) })
   }
@@ -137,9 +145,10 @@ function loadPage(
   others: readonly PageFile[],
   sourceLanguage: string,
   texts: Map<string, string>,
+  memory: Memory,
   sink: Sink,
 ): LoadedPage | undefined {
-  const own = loadText(file, sourceLanguage, texts, sink)
+  const own = loadText(file, sourceLanguage, texts, memory, sink)
   if (!own) return undefined
   const { yaml, text, references } = own
   const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
@@ -147,7 +156,7 @@ function loadPage(
   const brokenTranslations = new Set<string>()
   const translated: [language: string, references: readonly BodyReference[]][] = []
   for (const other of others) {
-    const own = loadText(other, other.language, texts, sink, yaml)
+    const own = loadText(other, other.language, texts, memory, sink, yaml)
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
     if (!own || !words) {
       brokenTranslations.add(other.language)
@@ -183,14 +192,16 @@ function loadText(
   file: PageFile,
   language: string,
   texts: Map<string, string>,
+  memory: Memory,
   sink: Sink,
   sourceFrontmatter?: YamlValue,
 ): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
   const source = readText(file.folder, file.path, sink)
   if (!source) return undefined
   texts.set(source.file, source.text)
-  const { frontmatter, body } = parseMdx(source, sink)
-  const facts = body && readBody(body, source, file.collection, isPerDevice(file, sourceFrontmatter ?? frontmatter), sink)
+  const { frontmatter, body } = memory('mdx', source, sink, (sink) => parseMdx(source, sink))
+  const perDevice = isPerDevice(file, sourceFrontmatter ?? frontmatter)
+  const facts = body && memory(`body ${perDevice}`, source, sink, (sink) => readBody(body, source, file.collection, perDevice, sink))
   if (!frontmatter || !body || !facts) return undefined
   return { yaml: frontmatter, text: { language, source, body, headings: facts.headings, anchors: facts.anchors }, references: facts.references }
 }

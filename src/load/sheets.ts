@@ -5,6 +5,7 @@ import { absentSheet } from './absent-sheet.ts'
 import type { readText } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import type { Memory } from './memory.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadPdfSheets } from './pdf/pdf-sheets.ts'
 import { parseSheet } from './svg.ts'
@@ -15,6 +16,7 @@ export interface SheetFiles {
   machine: Folder
   drawingTexts: DrawingTexts
   read(folder: Folder, path: string): ReturnType<typeof readText>
+  memory: Memory
   sink: Sink
 }
 
@@ -23,14 +25,16 @@ const mostSheets = 999
 
 /** The sheets of a drawing, from its PDF or from an SVG each, and those that the register does not count. */
 export function loadSheets(row: DrawingRow, files: SheetFiles): Pick<Drawing, 'sheetList' | 'surplus'> {
-  const { machine, read, sink } = files
+  const { machine, read, memory, sink } = files
   const count = Math.min(row.sheets.value, mostSheets)
   const pdf = pdfOf(row, machine)
   if (pdf !== undefined) return loadPdfSheets(row, { path: pdf, count }, files)
   const sheetList = Array.from({ length: count }, (_, index): Sheet => {
     const path = sheetPath(row, index + 1)
     const source = machine.size(path) === undefined ? undefined : read(machine, path)
-    return source ? parseSheet(source, index + 1, sink) : absentSheet(index + 1, machine.label + path, machine.size(path) !== undefined)
+    return source
+      ? memory(`sheet ${index + 1}`, source, sink, (sink) => parseSheet(source, index + 1, sink))
+      : absentSheet(index + 1, machine.label + path, machine.size(path) !== undefined)
   })
   reportSecondFile(row, sheetList, files)
   return { sheetList, surplus: surplusPaths(row, count, machine).map((path) => startOfFile(machine.label + path)) }

@@ -15,12 +15,12 @@ export const technologyAgainstKind: Rule = {
 
   *check({ devices, sourceLanguage }) {
     const kindOf = ({ kind }: Device) => kind[sourceLanguage]?.value.trim().toLowerCase() ?? ''
-    const byKind = Map.groupBy(devices, kindOf)
+    const usual = new Map([...Map.groupBy(devices, kindOf)].map(([kind, ofKind]) => [kind, usualOf(ofKind)]))
     for (const device of devices) {
       const { tag, technology } = device
       if (!technology) continue
       const kind = kindOf(device)
-      const expected = namedBy(kind) ?? usual(device, byKind.get(kind) ?? [])
+      const expected = namedBy(kind) ?? usual.get(kind)
       if (!expected || expected.name === technology.value) continue
       yield {
         message: `\`${tag.value}\` is a \`${kind}\`, and its technology is \`${technology.value}\``,
@@ -43,11 +43,14 @@ function namedBy(kind: string): Expected | undefined {
   return name && { name }
 }
 
-/** The one technology of the other devices of this kind. */
-function usual(device: Device, ofKind: readonly Device[]): Expected | undefined {
-  const others = ofKind.flatMap(({ tag, technology }) => (technology && tag.value !== device.tag.value ? [technology] : []))
-  const [first] = others
-  return first && others.length >= enough && others.every(({ value }) => value === first.value)
-    ? { name: first.value, place: first.place }
-    : undefined
+/** The technology of all devices of a kind, or of all but one of them. */
+function usualOf(ofKind: readonly Device[]): Expected | undefined {
+  const byTechnology = Map.groupBy(
+    ofKind.flatMap(({ technology }) => technology ?? []),
+    ({ value }) => value,
+  )
+  const [most, next, ...others] = [...byTechnology.values()].sort((a, b) => b.length - a.length)
+  const [first] = most ?? []
+  const certain = first && most && most.length >= enough && (next?.length ?? 0) <= 1 && others.length === 0
+  return certain ? { name: first.value, place: first.place } : undefined
 }
