@@ -4,7 +4,7 @@ import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
-import type { Machine } from '../model/machine.ts'
+import type { Machine, Sheet } from '../model/machine.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
 
@@ -34,15 +34,22 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   const scripts = { 'head.js': 'scripts/head.ts', 'site.js': 'scripts/site.ts', 'search-ui.js': 'scripts/search/main.ts' }
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
-  writeSheets(machine, siteDir)
+  await writeSheets(machine, siteDir)
   const broken = await writePictures(machine, siteDir)
   const hash = createHash('sha256')
   for (const name of ['site.css', ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return { version: hash.digest('hex').slice(0, 10), broken }
 }
 
-function writeSheets({ drawings }: Machine, siteDir: string): void {
+async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void> {
   mkdirSync(join(siteDir, 'sheets'), { recursive: true })
-  for (const { number, sheetList } of drawings)
-    for (const sheet of sheetList) if (sheet.readable) writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), sheet.svg())
+  for (const { number, sheetList } of drawings) {
+    const write = (sheet: Sheet, svg: string) => writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), svg)
+    const pages = sheetList.flatMap((sheet) => (sheet.pdf ? [{ page: sheet.pdf.page, write: (svg: string) => write(sheet, svg) }] : []))
+    for (const sheet of sheetList) if (sheet.readable && !sheet.pdf) write(sheet, sheet.svg())
+    const bytes = sheetList.find(({ pdf }) => pdf)?.pdf?.bytes()
+    if (!bytes) continue
+    const { drawPdfSheets } = await import('./pdf-sheets.ts')
+    await drawPdfSheets(bytes, pages)
+  }
 }
