@@ -35,6 +35,7 @@ import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
 import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
+import { sheetWithoutText } from './rules/sheet-without-text.ts'
 import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
@@ -42,6 +43,7 @@ import { spareWithDevice } from './rules/spare-with-device.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
+import { surplusSheet } from './rules/surplus-sheet.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
@@ -115,6 +117,7 @@ export const rules: readonly Rule[] = [
   sheetMissing,
   sheetOutOfRange,
   sheetWithoutDrawing,
+  sheetWithoutText,
   signalAgainstCard,
   signalAgainstDevice,
   sourceWithoutIsolation,
@@ -122,6 +125,7 @@ export const rules: readonly Rule[] = [
   storedEnergyWithoutRelease,
   supersededPart,
   supersessionCycle,
+  surplusSheet,
   tagGrammar,
   tagNotOnSheet,
   taskWithoutInterval,

@@ -1,4 +1,5 @@
-import { type Machine, type Reference, textsOf } from '../model/machine.ts'
+import type { Graph } from '../model/graph.ts'
+import { type Machine, type Reference, type Sheet, textsOf } from '../model/machine.ts'
 import { attributeOf, elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { comparePlaces, type Place } from '../source/place.ts'
 
@@ -9,6 +10,12 @@ export interface SheetClaim {
   /** Undefined when only the drawing is named. */
   sheet: number | undefined
   place: Place
+}
+
+/** The sheet that is meant; undefined where only a drawing of several sheets is named. */
+export function claimedSheet({ drawing, sheet }: SheetClaim, graph: Graph): Sheet | undefined {
+  const sheets = graph.drawing(drawing)?.sheetList ?? []
+  return sheets.length === 1 && sheet === undefined ? sheets[0] : sheets.find(({ number }) => number === sheet)
 }
 
 /** What the device list says, and `<Drawing number="…" sheet="…" tag="…" />` on pages. */

@@ -95,12 +95,12 @@ function cleaned(element: Element): Element {
   return { type: 'element', name: element.name, attributes, children, ...(element.position ? { position: element.position } : {}) }
 }
 
-/** Every text with the middle of its place on the sheet. A tspan that has its own position is a text of its own. */
 interface Collected {
   texts: SheetText[]
   source: SourceText
 }
 
+/** Every text with the middle of its place on the sheet. A tspan that has its own position is a text of its own. */
 function collectTexts(element: Element, outer: Matrix, outerFontSize: number, collected: Collected): void {
   const matrix = element.attributes.transform ? multiply(outer, parseTransform(element.attributes.transform)) : outer
   const fontSize = fontSizeOf(element) ?? outerFontSize
@@ -116,7 +116,8 @@ function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: 
   const placed = element.children.filter(
     (child): child is Element => child.type === 'element' && child.attributes.x !== undefined && child.attributes.y !== undefined,
   )
-  for (const span of placed) addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, collected)
+  for (const span of piecesJoined(placed, fontSize))
+    addText(span, span.attributes['text-anchor'] ? span : anchored, matrix, fontSizeOf(span) ?? fontSize, collected)
   const own = element.children.filter((child) => !placed.some((it) => it === child))
   const text = withoutLetterSpace(own.map(textOf).join('').replace(/\s+/g, ' ').trim())
   if (text === '') return
@@ -135,6 +136,26 @@ function addText(element: Element, anchored: Element, matrix: Matrix, fontSize: 
     angleDeg: (Math.atan2(b, a) * 180) / Math.PI,
     place: placeOf(own, collected.source),
   })
+}
+
+/** Spans of one text on one line, each where the one before it ends: an exporter set the pieces of a word by themselves. */
+function piecesJoined(spans: readonly Element[], fontSize: number): Element[] {
+  const joined: Element[] = []
+  for (const span of spans) {
+    const before = joined.at(-1)
+    if (before && follows(before, span, fontSize)) joined[joined.length - 1] = { ...before, children: [...before.children, ...span.children] }
+    else joined.push(span)
+  }
+  return joined
+}
+
+function follows(before: Element, span: Element, fontSize: number): boolean {
+  if (before.attributes.y !== span.attributes.y || span.attributes['text-anchor'] || before.attributes['text-anchor']) return false
+  const letters = textOf(before).length
+  const size = fontSizeOf(before) ?? fontSize
+  // How wide a letter is depends on the font: between 0.3 and 0.9 of its size.
+  const advance = (Number.parseFloat(span.attributes.x ?? '') - Number.parseFloat(before.attributes.x ?? '')) / size
+  return advance > 0.3 * letters - 0.1 && advance < 0.9 * letters
 }
 
 /** Three or more single letters with blanks between them are one word. */

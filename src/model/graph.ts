@@ -1,9 +1,11 @@
 import type { Alarm, AnyPage, Area, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
+import { type SheetMention, sheetReader } from './sheet-tags.ts'
 
 /** A device's tag as it stands on a sheet. */
 export interface Sighting {
   drawing: Drawing
   sheet: Sheet
+  tag: string
   text: SheetText
 }
 
@@ -33,6 +35,10 @@ export interface Graph {
   lockoutsNamed(names: readonly string[]): readonly Page<'lockout'>[]
   componentPagesOf(tag: string): readonly Page<'components'>[]
   sightingsOf(tag: string): readonly Sighting[]
+  /** Tags of devices on one sheet, where it is certain which device is meant. */
+  sightingsOn(sheet: Sheet): readonly Sighting[]
+  /** Every text of a sheet that is a tag or has the form of one. */
+  mentionsOn(sheet: Sheet): readonly SheetMention[]
   recoveryOf(alarmNumber: string): Page<'alarms'> | undefined
   devicesWithPart(number: string): readonly Device[]
   devicesOfLesson(lesson: Page<'lessons'>): readonly Device[]
@@ -54,7 +60,11 @@ export function graphOf(machine: Machine): Graph {
   const signals = groupBy(machine.signals, ({ tag }) => [tag.value])
   const alarmsByTag = groupBy(machine.alarms, ({ tags }) => tags.map(({ value }) => value))
   const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
-  const sightings = groupBy(sightingsOn(machine, devices), ({ text }) => [text.text])
+  const readSheet = sheetReader(machine)
+  const mentions = new Map(machine.drawings.flatMap(({ sheetList }) => sheetList).map((sheet) => [sheet, readSheet(sheet)]))
+  const allSightings = sightingsIn(machine, mentions)
+  const sightings = groupBy(allSightings, ({ tag }) => [tag])
+  const sightingsBySheet = Map.groupBy(allSightings, ({ sheet }) => sheet)
   const naming = referrers(machine, pages)
   const areas = indexBy(machine.areas, ({ id }) => id.value)
   const pagesIn = <C extends AnyPage['collection']>(collection: C) =>
@@ -94,6 +104,8 @@ export function graphOf(machine: Machine): Graph {
     lockoutsNamed: (names) => names.flatMap((name) => lockouts.find((lockout) => lockout.name === name) ?? []),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],
+    sightingsOn: (sheet) => sightingsBySheet.get(sheet) ?? [],
+    mentionsOn: (sheet) => mentions.get(sheet) ?? [],
     recoveryOf: (number) => recoveries.get(number),
     devicesWithPart: (number) => devicesByPart.get(number) ?? [],
     devicesOfLesson: ({ frontmatter: { tags = [], technology = [] } }) =>
@@ -110,10 +122,14 @@ function inOrder<T>(lists: readonly (readonly T[] | undefined)[], order: Readonl
   return [...new Set(lists.flatMap((list) => list ?? []))].sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0))
 }
 
-/** Every text on a sheet that is the tag of a device. */
-function sightingsOn(machine: Machine, devices: ReadonlyMap<string, Device>): Sighting[] {
-  return machine.drawings.flatMap((drawing) =>
-    drawing.sheetList.flatMap((sheet) => sheet.texts.filter(({ text }) => devices.has(text)).map((text) => ({ drawing, sheet, text }))),
+/** Every text on a sheet that means one device. */
+function sightingsIn({ drawings }: Machine, mentions: ReadonlyMap<Sheet, readonly SheetMention[]>): Sighting[] {
+  return drawings.flatMap((drawing) =>
+    drawing.sheetList.flatMap((sheet) =>
+      (mentions.get(sheet) ?? []).flatMap(({ tags: [tag, other], text }) =>
+        tag === undefined || other !== undefined ? [] : [{ drawing, sheet, tag, text }],
+      ),
+    ),
   )
 }
 

@@ -25,6 +25,15 @@ describe('parseSheet', () => {
         ['B2', 6, 26.5, 0],
       ],
     ],
+    [
+      'pieces of a word set one after the other',
+      '<text font-size="10"><tspan x="0" y="10">MT</tspan><tspan x="14" y="10">R</tspan><tspan x="21" y="10">5</tspan><tspan x="60" y="10">A</tspan></text>',
+      [
+        ['MTR5', 12, 6.5, 0],
+        ['A', 63, 6.5, 0],
+      ],
+    ],
+    ['letters set apart', '<text x="0" y="10" font-size="10">B 1 2</text>', [['B12', 9, 6.5, 0]]],
     ['definitions are not on the sheet', '<defs><text x="0" y="0">B1</text></defs>', []],
   ])('finds a text: %s', (_, body, expected) => {
     const { sheet, findings } = read(body)
@@ -43,6 +52,13 @@ describe('parseSheet', () => {
     const { sheet } = read(body)
     expect(sheet.svg()).not.toMatch(/script|alert|example\.com|foreignObject|@import/)
     expect(sheet.svg()).toContain('viewBox')
+  })
+
+  test('a text stands where it is written, in lines of any kind', () => {
+    for (const end of ['\n', '\r\n']) {
+      const { sheet } = read(`${end}<text x="1" y="1">${end}  <tspan>PS</tspan>&amp;1 </text>`)
+      expect(sheet.texts[0]?.place).toMatchObject({ line: 3, column: 3, endLine: 3, endColumn: 26 })
+    }
   })
 
   test('a sheet that is not XML, or has no viewBox, is a finding', () => {

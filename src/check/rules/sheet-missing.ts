@@ -13,6 +13,15 @@ export const sheetMissing: Rule = {
       const [first] = missing
       if (!first) continue
       const place = sheets.value === 1 ? number.place : sheets.place
+      const pages = sheetList.filter(({ pdf }) => pdf).length
+      if (pages > 0) {
+        yield {
+          message: `drawing \`${number.value}\` has ${sheets.value} sheets, and \`${first.file}\` has ${pages === 1 ? '1 page' : `${pages} pages`}`,
+          place,
+          help: 'export the whole drawing, or correct the number of sheets',
+        }
+        continue
+      }
       if (missing.length === 1) {
         yield {
           message: `sheet ${first.number} of drawing \`${number.value}\` has no file \`${first.file}\``,
