@@ -35,6 +35,22 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./build.ts'),
   },
+  new: {
+    summary: 'start a machine folder from exports: guess the columns, and write a draft page for each device and alarm',
+    words: ['<folder>'],
+    options: {
+      io: { value: 'file', help: 'I/O list' },
+      devices: { value: 'file', help: 'device list (default: made from the I/O list)' },
+      cards: { value: 'file', help: 'list of I/O cards' },
+      bom: { value: 'file', help: 'bill of materials' },
+      drawings: { value: 'file', help: 'drawing register' },
+      alarms: { value: 'file', help: 'alarm list' },
+      formats: { value: 'file', help: 'list of formats' },
+      language: { value: 'code', help: 'language the pages will be written in (default: en)' },
+      shared,
+    },
+    load: () => import('./new.ts'),
+  },
   preview: {
     summary: 'build, show the site on this computer, and build again after each change',
     words: ['<folder>'],

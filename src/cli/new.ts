@@ -1,0 +1,115 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { basename, dirname, extname, join, resolve } from 'node:path'
+import { checkDesignation, type Designation } from '../model/designation.ts'
+import type { TableName } from '../model/schema/tables.ts'
+import { guessColumns } from '../start/guess-columns.ts'
+import { kindOfLetters } from '../start/kind-of-letters.ts'
+import { machineText, type StartedTable } from '../start/machine-text.ts'
+import { stubPages } from '../start/stubs.ts'
+import { checkFolder, countFindings } from './load.ts'
+import { type Options, UsageError } from './options.ts'
+import { readExport } from './read-export.ts'
+import { today } from './today.ts'
+
+/** Option -> table, and the name of the file in `data/`. */
+export const exportOptions = {
+  io: ['signals', 'io-list'],
+  devices: ['devices', 'devices'],
+  cards: ['cards', 'cards'],
+  bom: ['parts', 'bom'],
+  drawings: ['drawings', 'drawings'],
+  alarms: ['alarms', 'alarms'],
+  formats: ['formats', 'formats'],
+} as const satisfies Record<string, readonly [TableName, string]>
+
+/** Starts a machine folder from exports. Nothing is overwritten, and the exports are copied as they are. */
+export async function run(options: Options): Promise<number> {
+  const [folder = ''] = options.words
+  if (existsSync(folder) && (!statSync(folder).isDirectory() || readdirSync(folder).length > 0))
+    throw new UsageError(`\`${folder}\` is there and not empty: a new machine needs a folder of its own`)
+  const language = options.get('language') ?? 'en'
+  if (!/^[a-z]{2}$/.test(language)) throw new UsageError(`--language takes two small letters, such as de, not \`${language}\``)
+  const given = Object.entries(exportOptions).flatMap(([option, [table, name]]) => {
+    const path = options.get(option)
+    return path === undefined ? [] : [{ path, table, name }]
+  })
+  if (given.length === 0)
+    throw new UsageError(
+      `name at least one export: ${Object.keys(exportOptions)
+        .map((it) => `--${it}`)
+        .join(', ')}`,
+    )
+  const listed = given.map(({ table }) => table)
+  const exports = given.map(({ path, table, name }) => {
+    if (!statSync(path, { throwIfNoEntry: false })?.isFile()) throw new UsageError(`there is no file \`${path}\``)
+    const read = readExport(path)
+    return { path, table, file: `data/${name}${extname(path).toLowerCase()}`, ...read, guessed: guessColumns(table, read.header, read.rows, listed) }
+  })
+  const say = (line: string) => process.stdout.write(`${line}\n`)
+  for (const { path, table, guessed } of exports) {
+    say(`${path} as ${table}:`)
+    for (const { column, heading, how } of guessed.guesses) say(`  ${column}: \`${heading}\` (by ${how})`)
+    if (guessed.missing.length > 0) say(`  no column for ${guessed.missing.join(', ')}: the table is left out of machine.yaml until there is one`)
+    if (guessed.unread.length > 0) say(`  not read: ${guessed.unread.map((it) => `\`${it}\``).join(', ')}`)
+  }
+
+  const valuesOf = (table: TableName, column: string): string[] => {
+    const it = exports.find((it) => it.table === table && it.guessed.missing.length === 0)
+    const index = it?.header.indexOf(it.guessed.guesses.find((guess) => guess.column === column)?.heading ?? '') ?? -1
+    return it ? it.rows.map((cells) => cells[index]?.trim() ?? '') : []
+  }
+  const files = new Map<string, string | Uint8Array>(exports.map(({ path, file }) => [file, readFileSync(path)]))
+  const tables: StartedTable[] = exports.map(({ table, file, guessed }) => ({ table, file, guessed }))
+  let devices = devicesOf(valuesOf('devices', 'tag'), valuesOf('devices', 'description'))
+  if (!tables.some(({ table }) => table === 'devices')) {
+    devices = devicesOf(valuesOf('signals', 'tag'), valuesOf('signals', 'meaning'))
+    if (devices.length > 0) {
+      files.set('data/devices.csv', deviceList(devices))
+      tables.push({ table: 'devices', file: 'data/devices.csv', guessed: { guesses: [], missing: [], unread: [] } })
+      say(`data/devices.csv: ${devices.length} devices, from the I/O list; their kinds follow from their letters and want a look`)
+    }
+  }
+  const numbers = valuesOf('alarms', 'number')
+  const texts = valuesOf('alarms', 'text')
+  const alarms = numbers.flatMap((number, index) => (number === '' ? [] : [{ number, text: texts[index] || number }]))
+  const id = idOf(basename(resolve(folder)))
+  const designation = designationOf(devices.map(({ tag }) => tag))
+  files.set('machine.yaml', machineText({ id, language, date: today(), designation, tables }))
+  for (const [path, text] of stubPages({ devices, alarms, language })) files.set(path, text)
+  for (const [path, content] of files) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true })
+    writeFileSync(join(folder, path), content)
+  }
+  const counts = countFindings((await checkFolder(folder, options)).findings)
+  say(`${files.size} files in ${folder}: ${counts.errors} errors, ${counts.warnings} warnings, ${counts.notes} notes`)
+  say(`next: \`fettle check ${folder}\`; each page stays a draft until \`draft: true\` is taken out of it`)
+  return 0
+}
+
+function devicesOf(tags: readonly string[], descriptions: readonly string[]): { tag: string; description: string }[] {
+  const first = new Map<string, string>()
+  for (const [index, tag] of tags.entries()) if (tag !== '' && /\d/.test(tag) && !first.has(tag)) first.set(tag, descriptions[index] || tag)
+  return [...first].map(([tag, description]) => ({ tag, description }))
+}
+
+function deviceList(devices: readonly { tag: string; description: string }[]): string {
+  const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
+  return `tag,kind,description\n${devices.map(({ tag, description }) => [tag, kindOfLetters(tag) ?? 'device', description].map(cell).join(',')).join('\n')}\n`
+}
+
+/** The grammar that nearly all tags have; any text where none has. */
+function designationOf(tags: readonly string[]): Designation {
+  const fits = (system: Designation) => tags.filter((tag) => checkDesignation(tag, system) === undefined).length >= 0.9 * tags.length
+  if (tags.length > 0 && tags.every((tag) => /^[=+-]/.test(tag)) && fits('iec81346')) return 'iec81346'
+  return fits('nfpa79') ? 'nfpa79' : { pattern: '.+' }
+}
+
+function idOf(name: string): string {
+  const id = name
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+  return id === '' ? 'machine' : id
+}
