@@ -69,6 +69,7 @@ import { unknownPart } from './rules/unknown-part.ts'
 import { unknownRole } from './rules/unknown-role.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
+import { unknownTagOnDrawing } from './rules/unknown-tag-on-drawing.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
 import { unknownUnit } from './rules/unknown-unit.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
@@ -151,6 +152,7 @@ export const rules: readonly Rule[] = [
   unknownRole,
   unknownTag,
   unknownTagInProse,
+  unknownTagOnDrawing,
   unknownTerm,
   unknownUnit,
   unreachablePage,

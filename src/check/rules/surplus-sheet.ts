@@ -7,11 +7,11 @@ export const surplusSheet: Rule = {
   why: 'The manual leaves the sheet out, and the reader does not learn that there is one.',
   source: 'house rule',
 
-  *check({ drawings }) {
+  *check({ drawings, absent }) {
     // `E-1.2.svg` is sheet 2 of E-1, or drawing E-1.2.
     const counted = new Set(drawings.flatMap(({ sheetList }) => sheetList.flatMap(({ file, pdf }) => (pdf ? [] : [file]))))
     for (const { number, sheets, surplus } of drawings) {
-      const left = surplus.filter(({ file }) => !counted.has(file))
+      const left = surplus.filter(({ file }) => !counted.has(file) && !absent.has(`drawing:${numberIn(file)}`))
       const [first] = left
       if (!first) continue
       yield {
@@ -23,3 +23,6 @@ export const surplusSheet: Rule = {
     }
   },
 }
+
+/** The drawing that a file of this name would be, were it no sheet of another one. */
+const numberIn = (file: string) => file.slice(file.lastIndexOf('/') + 1).replace(/\.\w+$/, '')
