@@ -30,6 +30,7 @@ import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
+import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
@@ -78,6 +79,7 @@ import { unusedPart } from './rules/unused-part.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 import { wrongContact } from './rules/wrong-contact.ts'
 import { wrongKind } from './rules/wrong-kind.ts'
+import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
 import { wrongSignalState } from './rules/wrong-signal-state.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
@@ -113,6 +115,7 @@ export const rules: readonly Rule[] = [
   positionOutsideArea,
   prerequisiteCycle,
   quantityBelowDevices,
+  revisionAgainstRegister,
   sameAlarmText,
   sensorWithoutLesson,
   sheetMissing,
@@ -161,5 +164,6 @@ export const rules: readonly Rule[] = [
   wearPartWithoutTask,
   wrongContact,
   wrongKind,
+  wrongSheetNumber,
   wrongSignalState,
 ]
