@@ -42,6 +42,7 @@ import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
+import { supersededDrawing } from './rules/superseded-drawing.ts'
 import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { surplusSheet } from './rules/surplus-sheet.ts'
@@ -127,6 +128,7 @@ export const rules: readonly Rule[] = [
   sourceWithoutIsolation,
   spareWithDevice,
   storedEnergyWithoutRelease,
+  supersededDrawing,
   supersededPart,
   supersessionCycle,
   surplusSheet,

@@ -1,17 +1,24 @@
-import type { Part } from '../model/machine.ts'
+import type { Located, Place } from '../source/place.ts'
 
-/** The parts that replaced a part, the latest last. Undefined when the chain is a circle or ends at a part that is not there. */
-export function successorsOf(part: Part, parts: ReadonlyMap<string, Part>): Part[] | undefined {
-  const chain: Part[] = []
-  for (let { supersededBy } = part; supersededBy; supersededBy = chain.at(-1)?.supersededBy) {
-    const next = parts.get(supersededBy.value)
-    if (!next || next === part || chain.includes(next)) return undefined
+/** A part or a drawing: something with a number that another one may replace. */
+export interface Replaceable {
+  readonly number: Located<string>
+  readonly supersededBy: Located<string> | undefined
+  readonly place: Place
+}
+
+/** What replaced a part or a drawing, the latest last. Undefined when the chain is a circle or ends at one that is not there. */
+export function successorsOf<T extends Replaceable>(replaced: T, byNumber: ReadonlyMap<string, T>): T[] | undefined {
+  const chain: T[] = []
+  for (let { supersededBy }: Replaceable = replaced; supersededBy; supersededBy = chain.at(-1)?.supersededBy) {
+    const next = byNumber.get(supersededBy.value)
+    if (!next || next === replaced || chain.includes(next)) return undefined
     chain.push(next)
   }
   return chain
 }
 
-/** Parts by number. A number that is there twice is reported as such. */
-export function partsByNumber(parts: readonly Part[]): Map<string, Part> {
-  return new Map(parts.toReversed().map((part) => [part.number.value, part]))
+/** Parts or drawings by number. A number that is there twice is reported as such. */
+export function byNumber<T extends Replaceable>(rows: readonly T[]): Map<string, T> {
+  return new Map(rows.toReversed().map((row) => [row.number.value, row]))
 }

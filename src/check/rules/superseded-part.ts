@@ -1,7 +1,7 @@
 import type { Machine, Part } from '../../model/machine.ts'
 import type { Located } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
-import { partsByNumber, successorsOf } from '../successors.ts'
+import { byNumber, successorsOf } from '../successors.ts'
 
 export const supersededPart: Rule = {
   id: 'superseded-part',
@@ -12,7 +12,7 @@ export const supersededPart: Rule = {
 
   *check(machine) {
     const { sourceLanguage } = machine
-    const parts = partsByNumber(machine.parts)
+    const parts = byNumber(machine.parts)
     for (const { name, fitted } of namedParts(machine)) {
       const part = parts.get(name.value)
       // An old part that is still fitted is what the machine has: its page shows what to order.
