@@ -1,12 +1,11 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { rules } from '../src/check/rules.ts'
-import { checkLoaded } from '../src/check/run.ts'
-import { loadRules } from '../src/load/load-rules.ts'
+import { everyRule } from '../src/cli/every-rule.ts'
 import { framesOf } from '../src/report/frame.ts'
 import { reportFinding } from '../src/report/text.ts'
 import { readCases, withFindings } from './cases.ts'
-import { type Changes, loadSoundWithPdfs } from './sound-machine.ts'
+import { type Changes, judgeLoaded, loadSoundWithPdfs } from './sound-machine.ts'
 
 const broken = 'tests/fixtures/broken'
 const pages = readdirSync(broken)
@@ -18,8 +17,8 @@ const pages = readdirSync(broken)
 async function report(files: Changes, active = rules): Promise<string> {
   const loaded = await loadSoundWithPdfs(files)
   const frameOf = framesOf(loaded.texts)
-  return checkLoaded(loaded, active)
-    .map((finding) => reportFinding(finding, frameOf))
+  return judgeLoaded(loaded, active)
+    .findings.map((finding) => reportFinding(finding, frameOf))
     .join('\n\n')
 }
 
@@ -28,7 +27,7 @@ test('the sound machine has no finding', async () => {
 })
 
 test('every rule has its page, and every page its rule', () => {
-  const ids = [...rules, ...Object.values(loadRules)].map(({ id }) => id)
+  const ids = everyRule.map(({ id }) => id)
   expect(new Set(ids).size).toBe(ids.length)
   expect(pages).toEqual([...ids].filter((id) => !onDiskOnly.includes(id)).sort())
 })
@@ -61,7 +60,7 @@ describe.each(pages)('%s', (id) => {
   test('messages are one line each and stand alone, and every place lies in its file', async () => {
     for (const { files } of cases) {
       const loaded = await loadSoundWithPdfs(files)
-      for (const { message, note, help, place, related = [] } of checkLoaded(loaded, rules)) {
+      for (const { message, note, help, place, related = [] } of judgeLoaded(loaded).findings) {
         expect(message).toMatch(/^[a-z0-9`<][^\n]*[^.\s]$/)
         for (const text of [note, help, ...related.map(({ label }) => label)]) if (text !== undefined) expect(text).toMatch(/^[^\n]*[^.\s]$/)
         for (const { file, line, column, endLine, endColumn } of [place, ...related.map((it) => it.place)]) {

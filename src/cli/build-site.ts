@@ -4,12 +4,14 @@ import { checkValue, writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
 import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
+import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { buildSearch } from '../search/build-index.ts'
 import { writeAssets } from '../site/assets.ts'
 import { checkLinks } from '../site/check-links.ts'
+import type { Release } from '../site/handover.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
 import { renderSite } from '../site/run-astro.ts'
 import { searchEntries, synonyms } from '../site/search-entries.ts'
@@ -22,6 +24,7 @@ import { version } from './version.ts'
 export interface BuildInput {
   machine: Machine
   counts: { errors: number; warnings: number; notes: number }
+  accepted: readonly AcceptedFinding[]
   outDir: string
   zip: boolean
   progress: Progress
@@ -34,6 +37,7 @@ export interface BuildInput {
 export async function buildSite({
   machine,
   counts,
+  accepted,
   outDir,
   zip,
   progress,
@@ -55,7 +59,7 @@ export async function buildSite({
     const assets = await writeAssets(machine, staged)
     if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
     progress.step(`${pages.length} pages`)
-    const release = { toolVersion: version, checkValue: value, check: counts, assets: assets.version }
+    const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
     await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release }, staged, work)
     progress.step('links')
     const broken = checkLinks(staged)
@@ -123,6 +127,11 @@ function isRunning(pid: number): boolean {
     // Not allowed to signal it: it runs, as somebody else.
     return error instanceof Error && 'code' in error && error.code === 'EPERM'
   }
+}
+
+/** As accepted.yaml names its file: what a release tells does not depend on where it was built. */
+function asTold({ finding, acceptance: { file, reason, until } }: AcceptedFinding): Release['accepted'][number] {
+  return { rule: finding.rule, file: file.value, line: finding.place.line, message: finding.message, reason, until: until.value }
 }
 
 function identity({ file, unit }: Machine): Record<string, unknown> {

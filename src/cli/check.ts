@@ -17,7 +17,7 @@ export async function run(options: Options): Promise<number> {
   return code
 }
 
-function reportOf({ loaded, machine, findings }: Checked, options: Options): { text: string; code: number } {
+function reportOf({ loaded, machine, findings, accepted }: Checked, options: Options): { text: string; code: number } {
   const counts = countFindings(findings)
   const summary = {
     ...counts,
@@ -28,10 +28,10 @@ function reportOf({ loaded, machine, findings }: Checked, options: Options): { t
     drawings: machine?.drawings.length ?? 0,
   }
   const form = {
-    text: () => reportText(findings, loaded.texts, summary, sharesOf(machine)),
+    text: () => reportText(findings, loaded.texts, summary, sharesOf(machine), accepted),
     short: () => reportShort(findings),
-    json: () => reportJson(findings, machine?.file.id, summary, sharesOf(machine)),
-    sarif: () => reportSarif(findings, everyRule, version),
+    json: () => reportJson(findings, machine?.file.id, summary, sharesOf(machine), accepted),
+    sarif: () => reportSarif(findings, everyRule, version, accepted),
   }
   const name = options.get('format') as keyof typeof form | undefined
   return { text: form[name ?? 'text'](), code: counts.errors > 0 ? 1 : 0 }

@@ -1,4 +1,6 @@
 import { join } from 'node:path'
+import type { AcceptedFinding } from '../check/accept.ts'
+import { judge } from '../check/judge.ts'
 import { rules } from '../check/rules.ts'
 import { checkLoaded } from '../check/run.ts'
 import { loadMachine } from '../load/load-machine.ts'
@@ -10,14 +12,18 @@ import { type Coverage, coverageOf } from '../model/coverage.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
+import { everyRule } from './every-rule.ts'
 import { type Options, UsageError } from './options.ts'
 import { openFolder, openShared } from './paths.ts'
+import { today } from './today.ts'
 
 export interface Checked {
   loaded: Loaded
   /** The unit that was asked for; undefined when the folder is not a machine. */
   machine: Machine | undefined
   findings: readonly Finding[]
+  /** Found, and left for a while by accepted.yaml. */
+  accepted: readonly AcceptedFinding[]
 }
 
 /** Reads a machine folder and runs every rule: over all its units, or over the one that was asked for. */
@@ -30,7 +36,9 @@ export async function checkFolder(path: string, options: Options, memory: Memory
   if (serial !== undefined && loaded.machines.length === 0 && !loaded.findings.some(({ severity }) => severity === 'error')) {
     throw new UsageError(`machine.yaml has no unit with the serial number \`${serial}\``)
   }
-  return { loaded, machine: loaded.machines[0], findings: checkLoaded(loaded, rules) }
+  const whole = serial === undefined && !loaded.findings.some(({ severity }) => severity === 'error')
+  const { findings, accepted } = judge(checkLoaded(loaded, rules), { ...loaded, known: everyRule, today: today(), whole })
+  return { loaded, machine: loaded.machines[0], findings, accepted }
 }
 
 export function countFindings(findings: readonly Finding[]): { errors: number; warnings: number; notes: number } {

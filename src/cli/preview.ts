@@ -35,14 +35,14 @@ export async function run(options: Options): Promise<number> {
   const listeners = new Set<ServerResponse>()
 
   const rebuild = async () => {
-    const { loaded, machine, findings } = await checkFolder(folder, options)
+    const { loaded, machine, findings, accepted } = await checkFolder(folder, options)
     const counts = countFindings(findings)
-    if (findings.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine)))
+    if (findings.length > 0 || accepted.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
     if (counts.errors > 0 || !machine) {
       progress.done('the last build without errors is still shown')
       return
     }
-    const built = await buildSite({ machine, counts, outDir: site, zip: false, progress })
+    const built = await buildSite({ machine, counts, accepted, outDir: site, zip: false, progress })
     if ('refused' in built) {
       progress.done(`not built: ${built.refused}`)
       return

@@ -5,6 +5,7 @@ import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, startOfFile } from '../source/place.ts'
+import { loadAccepted, ruleSettings } from './accepted.ts'
 import { checkColumnKeys } from './column-keys.ts'
 import { readText, reason } from './decode.ts'
 import type { Folder } from './folder.ts'
@@ -35,7 +36,12 @@ export function loadMachine(
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
-  const loaded = (machines: Loaded['machines']): Loaded => ({ machines, findings: distinct(findings.sort(compareFindings)), texts })
+  const loaded = (machines: Loaded['machines'], judged: Pick<Loaded, 'settings' | 'acceptances'> = { settings: [], acceptances: [] }): Loaded => ({
+    machines,
+    findings: distinct(findings.sort(compareFindings)),
+    texts,
+    ...judged,
+  })
   const top = startOfFile(`${machine.label}machine.yaml`)
   let paths: readonly string[]
   try {
@@ -143,7 +149,11 @@ export function loadMachine(
     images: images(machine, shared),
     inputs: inputs(machine, shared, sink),
   }
-  return loaded(linkUnits(everything, serial))
+  const accepted = loadOptional(machine, 'accepted.yaml', read)
+  return loaded(linkUnits(everything, serial), {
+    settings: ruleSettings(file, yaml),
+    acceptances: accepted ? loadAccepted(accepted, machine, shared, sink) : [],
+  })
 }
 
 /** Kinds whose table could not be read: one finding says so, and not one for each reference to it. */

@@ -1,12 +1,14 @@
 import type { Finding, Problem, RuleTexts } from '../source/finding.ts'
 
-const rule = (id: string, summary: string, why: string, severity: RuleTexts['severity'] = 'error', source = 'house rule'): RuleTexts => ({
-  id,
-  severity,
-  summary,
-  why,
-  source,
-})
+/** An error of a file keeps something out of the manual: without more said, it can be neither lowered nor accepted. */
+const rule = (
+  id: string,
+  summary: string,
+  why: string,
+  severity: RuleTexts['severity'] = 'error',
+  source = 'house rule',
+  guards: RuleTexts['guards'] | 'nothing' = severity === 'error' ? 'build' : 'nothing',
+): RuleTexts => ({ id, severity, summary, why, source, ...(guards === 'nothing' ? {} : { guards }) })
 
 /** What can be wrong with a file before anything is compared with the machine. */
 export const loadRules = {
@@ -67,7 +69,7 @@ export const loadRules = {
   ),
   missingKey: rule('missing-key', 'A key that is needed is missing.', 'The page or record cannot be used without it.'),
   unknownKey: rule('unknown-key', 'A key is not known here.', 'A misspelt key is not read, and what it says is lost without a word.'),
-  mdxSyntax: rule('mdx-syntax', 'A page is not valid MDX.', 'The page cannot be read or shown.', 'error', 'MDX 3'),
+  mdxSyntax: rule('mdx-syntax', 'A page is not valid MDX.', 'The page cannot be read or shown.', 'error', 'MDX 3', 'people'),
   missingFrontmatter: rule(
     'missing-frontmatter',
     'A page has no frontmatter.',
@@ -79,20 +81,52 @@ export const loadRules = {
     '`{4-20} mA` would be shown as `-16 mA`.',
     'error',
     'MDX 3',
+    'people',
   ),
   codeInPage: rule(
     'code-in-page',
     'A page imports or exports code.',
     'Pages are content, not programs: a manual must show the same text wherever it is built.',
   ),
-  unknownElement: rule('unknown-element', 'A page uses an element that does not exist.', 'Nothing would be shown in its place.'),
-  unknownAttribute: rule('unknown-attribute', 'An element has an attribute that it does not take.', 'What it says would be lost without a word.'),
-  missingAttribute: rule('missing-attribute', 'An element lacks an attribute that it needs.', 'It cannot be shown without it.'),
-  wrongAttribute: rule('wrong-attribute', 'An attribute has a value that it does not take.', 'It cannot be shown as it is written.'),
+  unknownElement: rule(
+    'unknown-element',
+    'A page uses an element that does not exist.',
+    'Nothing would be shown in its place.',
+    'error',
+    'house rule',
+    'people',
+  ),
+  unknownAttribute: rule(
+    'unknown-attribute',
+    'An element has an attribute that it does not take.',
+    'What it says would be lost without a word.',
+    'error',
+    'house rule',
+    'people',
+  ),
+  missingAttribute: rule(
+    'missing-attribute',
+    'An element lacks an attribute that it needs.',
+    'It cannot be shown without it.',
+    'error',
+    'house rule',
+    'people',
+  ),
+  wrongAttribute: rule(
+    'wrong-attribute',
+    'An attribute has a value that it does not take.',
+    'It cannot be shown as it is written.',
+    'error',
+    'house rule',
+    'people',
+  ),
   misplacedElement: rule(
     'misplaced-element',
     'An element stands where it has no meaning.',
     'A step outside a list of steps has no number, a hazard outside a message no signal word.',
+    'error',
+    'house rule',
+    'people',
   ),
   outsideLink: rule('outside-link', 'A page links to an address outside the manual.', 'At the panel there is no network: the link leads nowhere.'),
   duplicatePage: rule('duplicate-page', 'Two files would be the same page.', 'One of them would be missing from the manual.'),
@@ -105,6 +139,9 @@ export const loadRules = {
     'orphan-translation',
     'A translation has no page in the source language.',
     'Nothing can be compared with it, and it is not shown.',
+    'error',
+    'house rule',
+    'nothing',
   ),
   brokenDrawing: rule(
     'broken-drawing',

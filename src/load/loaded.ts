@@ -1,3 +1,4 @@
+import type { Acceptance, RuleSetting } from '../model/acceptance.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
 
@@ -12,4 +13,8 @@ export interface Loaded {
   findings: readonly Finding[]
   /** Text of every file read, by the path that findings show, for the frames of a report. */
   texts: ReadonlyMap<string, string>
+  /** Severities that machine.yaml gives to rules. */
+  settings: readonly RuleSetting[]
+  /** Entries of accepted.yaml. */
+  acceptances: readonly Acceptance[]
 }

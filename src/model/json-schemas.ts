@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { compare } from '../source/place.ts'
+import { acceptedFile } from './schema/accepted-file.ts'
 import { energyFile } from './schema/energy-file.ts'
 import { glossaryFile } from './schema/glossary-file.ts'
 import { machineFile } from './schema/machine-file.ts'
@@ -9,6 +10,7 @@ import { trainingFile } from './schema/training-file.ts'
 /** The JSON Schemas that editors use for completion: file name and text, in the order of their names. */
 export function jsonSchemas(): [name: string, text: string][] {
   const schemas: [string, z.ZodType][] = [
+    ['accepted', acceptedFile],
     ['energy', energyFile],
     ['glossary', glossaryFile],
     ['machine', machineFile],

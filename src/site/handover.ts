@@ -17,6 +17,8 @@ export interface Release {
   /** Over all inputs of the build; see bundle/manifest.ts. */
   checkValue: string
   check: { errors: number; warnings: number; notes: number }
+  /** Findings that were looked at and may stay until a day, in the order of the findings. */
+  accepted: readonly { rule: string; file: string; line: number; message: string; reason: string; until: string }[]
   /** Short hash of the assets, so that a browser never mixes two releases. */
   assets: string
 }

@@ -30,6 +30,11 @@ export interface RuleTexts {
   why: string
   /** The clause, drawing standard or decision the rule comes from, or `house rule`. */
   source: string
+  /**
+   * Why it can be neither lowered nor accepted. `people`: what it finds can hurt someone. `build`: while it is
+   * found something is left out or leads nowhere, so the manual cannot be made whole.
+   */
+  guards?: 'people' | 'build'
 }
 
 /** The one order of findings: file, line, column, rule, message, in code units. */

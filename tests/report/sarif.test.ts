@@ -2,31 +2,30 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { Ajv } from 'ajv'
 import formatsPlugin from 'ajv-formats'
 import { expect, test } from 'vitest'
-import { rules } from '../../src/check/rules.ts'
-import { checkLoaded } from '../../src/check/run.ts'
-import { loadRules } from '../../src/load/load-rules.ts'
+import { everyRule as all } from '../../src/cli/every-rule.ts'
 import { reportSarif } from '../../src/report/sarif.ts'
 import { placeOfCell } from '../../src/source/cell.ts'
 import type { Finding } from '../../src/source/finding.ts'
 import { readCases } from '../cases.ts'
-import { loadSound } from '../sound-machine.ts'
+import { judgeLoaded, loadSound } from '../sound-machine.ts'
 
 const ajv = new Ajv({ strict: false, allErrors: true })
 formatsPlugin.default(ajv)
 const valid = ajv.compile(JSON.parse(readFileSync('tests/fixtures/sarif/sarif-schema-2.1.0.json', 'utf8')))
-const all = [...Object.values(loadRules), ...rules]
 
 /** The parts of a log that are read here. */
 interface Log {
   runs: {
-    tool: { driver: { rules: { id: string }[] } }
+    tool: { driver: { rules: { id: string; help: { markdown: string } }[] } }
     columnKind: string
     results: {
       ruleId: string
       ruleIndex: number
       level: string
       message: { text: string }
-      locations: { physicalLocation: { artifactLocation: { uri: string }; region: object }; logicalLocations?: object[] }[]
+      locations: { physicalLocation: { artifactLocation: { uri: string; uriBaseId?: string }; region: object }; logicalLocations?: object[] }[]
+      partialFingerprints: Record<string, string>
+      suppressions: object[]
       relatedLocations?: { message: { text: string } }[]
     }[]
   }[]
@@ -46,7 +45,7 @@ const finding: Finding = { rule: 'unknown-tag', severity: 'error', message: 'no 
 test('every case of every rule is valid SARIF', () => {
   const folder = 'tests/fixtures/broken'
   const findings = readdirSync(folder).flatMap((name) =>
-    readCases(readFileSync(`${folder}/${name}`, 'utf8')).flatMap(({ files }) => checkLoaded(loadSound(files), rules)),
+    readCases(readFileSync(`${folder}/${name}`, 'utf8')).flatMap(({ files }) => judgeLoaded(loadSound(files)).findings),
   )
   expect(findings.length).toBeGreaterThan(50)
   const { results, tool } = sarif(findings)
@@ -89,4 +88,25 @@ test.each([
 ])('the file %s is the URI %s', (file, uri) => {
   const { results } = sarif([{ ...finding, place: { ...place, file } }])
   expect(results[0]?.locations[0]?.physicalLocation.artifactLocation.uri).toBe(uri)
+})
+
+test.each([
+  ['pages/a.mdx', '%SRCROOT%'],
+  ['D:/machines/machine.yaml', undefined],
+])('the root of %s is %s', (file, root) => {
+  const { results } = sarif([{ ...finding, place: { ...place, file } }])
+  expect(results[0]?.locations[0]?.physicalLocation.artifactLocation.uriBaseId).toBe(root)
+})
+
+test('a finding keeps its fingerprint when its line moves, and equal ones differ', () => {
+  const printsOf = (...findings: Finding[]) => sarif(findings).results.flatMap(({ partialFingerprints }) => Object.values(partialFingerprints))
+  const lower = { ...finding, place: { ...place, line: 9, endLine: 9 } }
+  expect(printsOf(lower)).toEqual(printsOf(finding))
+  expect(new Set(printsOf(finding, lower, { ...finding, message: 'another' })).size).toBe(3)
+})
+
+test('every rule brings a text to read in the review', () => {
+  const { tool } = sarif([])
+  expect(tool.driver.rules.length).toBe(all.length)
+  for (const { id, help } of tool.driver.rules) expect(help.markdown).toContain(`fettle explain ${id}`)
 })

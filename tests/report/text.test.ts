@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { explainRule } from '../../src/report/explain.ts'
 import { reportJson } from '../../src/report/json.ts'
+import { reportSarif } from '../../src/report/sarif.ts'
 import { reportShort } from '../../src/report/short.ts'
 import { reportText } from '../../src/report/text.ts'
 import { placeOfCell } from '../../src/source/cell.ts'
@@ -139,16 +140,52 @@ test('json has every field, in one order', () => {
         help: null,
       },
     ],
+    accepted: [],
   })
   const keys = [...report.matchAll(/^ {6}"(\w+)"/gm)].map(([, key]) => key)
   expect(keys.slice(0, 11)).toEqual(['rule', 'severity', 'file', 'line', 'column', 'endLine', 'endColumn', 'message', 'related', 'note', 'help'])
 })
 
 test('json names no machine where the folder is none', () => {
-  expect(JSON.parse(reportJson([], undefined, counts))).toEqual({ machine: null, summary: { ...counts, coverage: [] }, findings: [] })
+  expect(JSON.parse(reportJson([], undefined, counts))).toEqual({ machine: null, summary: { ...counts, coverage: [] }, findings: [], accepted: [] })
 })
 
 test('a rule is explained by its own texts', () => {
   const rule = { id: 'some-rule', severity: 'warning', summary: 'What.', why: 'Why.', source: 'house rule' } as const
-  expect(explainRule(rule)).toBe('some-rule (warning)\n\n  What.\n\nWhy it matters\n  Why.\n\nWhere it comes from\n  house rule\n')
+  expect(explainRule(rule)).toBe(
+    'some-rule (warning)\n\n  What.\n\nWhy it matters\n  Why.\n\nWhere it comes from\n  house rule\n\nWhat may be set\n  machine.yaml can raise or lower it, and accepted.yaml can accept what it finds.\n',
+  )
+})
+
+describe('an accepted finding', () => {
+  const at = (value: string) => ({ value, place: unread.place })
+  const acceptance = {
+    rule: at('not-text'),
+    file: at('photo.mdx'),
+    path: 'photo.mdx',
+    message: at('the file'),
+    reason: 'the camera writes it so',
+    until: at('2027-03-31'),
+  }
+  const accepted = [{ finding: unread, acceptance }]
+
+  test('is told in one line with its reason, and counted', () => {
+    expect(reportText([], texts, { errors: 0, warnings: 0, notes: 0 }, [], accepted)).toBe(
+      'photo.mdx:1:1: warning: the file is not text [not-text]\n  accepted until 2027-03-31: the camera writes it so\n\n0 errors, 0 warnings, accepted 1\n',
+    )
+  })
+
+  test('stands apart in json', () => {
+    const { findings, accepted: told } = JSON.parse(reportJson([], 'tiny', counts, [], accepted))
+    expect(findings).toEqual([])
+    expect(told).toMatchObject([{ rule: 'not-text', file: 'photo.mdx', reason: 'the camera writes it so', until: '2027-03-31' }])
+  })
+
+  test('is a suppressed result in SARIF', () => {
+    const { runs } = JSON.parse(reportSarif([duplicate], [], '1.2.3', accepted))
+    expect(runs[0].results.map(({ suppressions }: { suppressions: object[] }) => suppressions)).toEqual([
+      [],
+      [{ kind: 'external', status: 'accepted', justification: 'the camera writes it so (until 2027-03-31)' }],
+    ])
+  })
 })

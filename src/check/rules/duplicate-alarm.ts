@@ -8,6 +8,7 @@ export const duplicateAlarm: Rule = {
   summary: 'Two rows of the alarm list have the same number.',
   why: 'The number on the screen then leads to one of two recoveries.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ alarms }) {
     yield* duplicates(

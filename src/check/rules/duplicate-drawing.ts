@@ -8,6 +8,7 @@ export const duplicateDrawing: Rule = {
   summary: 'Two rows of the drawing register have the same number.',
   why: 'One of the drawings cannot be reached.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ drawings }) {
     yield* duplicates(

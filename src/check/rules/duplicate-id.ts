@@ -9,6 +9,7 @@ export const duplicateId: Rule = {
   summary: 'Two areas, cards, energy sources, lockouts or units have the same name.',
   why: 'A page that names it can mean either, and only one of them is shown.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ areas, cards, energy, file, pages, placeOf }) {
     const lockouts = pages.flatMap((page) =>

@@ -7,6 +7,7 @@ export const duplicatePart: Rule = {
   summary: 'Two rows of the bill of materials have the same part number.',
   why: 'Quantity and spare class are then uncertain.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ parts }) {
     yield* duplicates(

@@ -7,6 +7,7 @@ export const duplicateRecovery: Rule = {
   summary: 'Two pages tell how to recover from the same alarm.',
   why: 'The operator would see only one of them.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ pages }) {
     const recoveries = pages.filter((page) => page.collection === 'alarms')

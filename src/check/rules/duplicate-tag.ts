@@ -8,6 +8,7 @@ export const duplicateTag: Rule = {
   summary: 'Two devices have the same tag, or tags that differ only in spelling.',
   why: 'A label, a page and a drawing can then mean either of them.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ devices }) {
     yield* duplicates(

@@ -9,6 +9,7 @@ export const incompleteSafetyMessage: Rule = {
   summary: 'A safety message lacks its hazard, its avoidance or its probabilities.',
   why: 'A reader who is warned without being told of what, or what to do, is not warned.',
   source: 'ANSI Z535.6, in its manner: hazard, consequence, avoidance',
+  guards: 'people',
 
   *check({ pages }) {
     for (const { source, body } of pages.flatMap(textsOf)) {

@@ -8,6 +8,7 @@ export const notFitted: Rule = {
   summary: 'A page or row that is kept names something that this unit does not have.',
   why: 'The reader is sent to a device, part or page that is not on this machine.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     const { references, absent, options } = machine

@@ -6,6 +6,7 @@ export const sheetMissing: Rule = {
   summary: 'The drawing register has a sheet that has no file.',
   why: 'The reader who opens the sheet finds nothing.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ drawings }) {
     for (const { number, sheets, sheetList } of drawings) {

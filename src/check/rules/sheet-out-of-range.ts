@@ -7,6 +7,7 @@ export const sheetOutOfRange: Rule = {
   summary: 'A reference names a sheet that the drawing does not have.',
   why: 'The reader opens the drawing and finds nothing of what was meant.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ references, drawings }) {
     const sheetsOf = new Map(drawings.map(({ number, sheets }) => [number.value, sheets]))

@@ -6,6 +6,7 @@ export const sourceWithoutIsolation: Rule = {
   summary: 'An energy source has no device that isolates it.',
   why: 'The isolation board would show an energy that nobody can cut off.',
   source: '29 CFR 1910.147(d)(3)',
+  guards: 'people',
 
   *check({ energy }) {
     for (const { id, isolation } of energy) {

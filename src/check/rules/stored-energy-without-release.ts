@@ -6,6 +6,7 @@ export const storedEnergyWithoutRelease: Rule = {
   summary: 'An energy source stores energy, and nothing says how it is released or held back.',
   why: 'After the lock is on, what is stored can still move, burn or shock.',
   source: '29 CFR 1910.147(d)(5)(i)',
+  guards: 'people',
 
   *check({ energy, sourceLanguage }) {
     for (const { id, stored, dissipate } of energy) {

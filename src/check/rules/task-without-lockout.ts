@@ -14,6 +14,7 @@ export const taskWithoutLockout: Rule = {
   summary: 'The steps of a job or a recovery need a lockout that its frontmatter does not name.',
   why: 'The lockout stands above the steps only where the frontmatter names it: the reader may be inside before the step that speaks of it.',
   source: 'house rule; common practice: servicing with a guard off is done under lockout, see 29 CFR 1910.147(a)(2)(ii)',
+  guards: 'people',
 
   *check(machine, graph) {
     const pages = [...graph.pagesIn('procedures'), ...graph.pagesIn('alarms')]

@@ -7,6 +7,7 @@ export const unknownAlarm: Rule = {
   summary: 'A page names an alarm that is not in the alarm list.',
   why: 'An operator who has this number on the screen is sent nowhere.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

@@ -8,6 +8,7 @@ export const unknownAnchor: Rule = {
   summary: 'A link leads to a place inside a page that the page does not have.',
   why: 'The reader lands at the top of the page and does not find what was meant.',
   source: 'house rule',
+  guards: 'build',
 
   *check({ references, pages }) {
     const byId = new Map(pages.map((page) => [page.id, page]))

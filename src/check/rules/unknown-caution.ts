@@ -7,6 +7,7 @@ export const unknownCaution: Rule = {
   summary: 'A page includes a standard caution that does not exist.',
   why: 'The warning would be missing where it is needed.',
   source: 'house rule',
+  guards: 'people',
 
   *check(machine) {
     yield* unknownNames(machine, {

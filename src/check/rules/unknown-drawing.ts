@@ -7,6 +7,7 @@ export const unknownDrawing: Rule = {
   summary: 'A page or a list names a drawing that is not in the drawing register.',
   why: 'The reader cannot open the drawing.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

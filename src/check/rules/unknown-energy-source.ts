@@ -7,6 +7,7 @@ export const unknownEnergySource: Rule = {
   summary: 'A lockout names an energy source that energy.yaml does not have.',
   why: 'An energy would be missing from the isolation board.',
   source: 'house rule',
+  guards: 'people',
 
   *check(machine) {
     yield* unknownNames(machine, {

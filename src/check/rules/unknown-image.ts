@@ -9,6 +9,7 @@ export const unknownImage: Rule = {
   summary: 'A page shows a picture that is not there.',
   why: 'The reader sees an empty frame.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     const names = namesOf(machine, 'image')

@@ -7,6 +7,7 @@ export const unknownLesson: Rule = {
   summary: 'A course or a lesson needs a lesson that does not exist.',
   why: 'The learner would be sent to a page that is not there.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

@@ -7,6 +7,7 @@ export const unknownLockout: Rule = {
   summary: 'A page asks for a lockout that does not exist.',
   why: 'The reader would work without the lockout that the page asks for.',
   source: 'house rule',
+  guards: 'people',
 
   *check(machine) {
     yield* unknownNames(machine, {

@@ -7,6 +7,7 @@ export const unknownOption: Rule = {
   summary: 'A page or a row is kept for an option that machine.yaml does not declare.',
   why: 'It would be left out of every unit without a word.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

@@ -9,6 +9,7 @@ export const unknownPage: Rule = {
   summary: 'A page links to a page that does not exist.',
   why: 'The link leads nowhere.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     const known = namesOf(machine, 'page')

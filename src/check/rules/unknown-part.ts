@@ -7,6 +7,7 @@ export const unknownPart: Rule = {
   summary: 'A page or a list names a part number that is not in the bill of materials.',
   why: 'Nobody can order a part by this number.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

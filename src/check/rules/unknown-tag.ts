@@ -7,6 +7,7 @@ export const unknownTag: Rule = {
   summary: 'A page or a list names a device tag that is not in the device list.',
   why: 'A technician who looks for this tag at the machine will not find it.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

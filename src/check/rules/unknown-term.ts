@@ -7,6 +7,7 @@ export const unknownTerm: Rule = {
   summary: 'A page names a glossary term that no glossary has.',
   why: 'The word would be a link to nowhere.',
   source: 'house rule',
+  guards: 'build',
 
   *check(machine) {
     yield* unknownNames(machine, {

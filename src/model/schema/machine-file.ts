@@ -112,6 +112,10 @@ export const machineFile = z.strictObject({
     })
     .optional()
     .describe('How the controller counts its inputs and outputs'),
+  rules: z
+    .record(z.string(), z.enum(['error', 'warning', 'note']))
+    .optional()
+    .describe('Rule id -> its severity on this machine. A rule that guards people can only be raised'),
   data: z.strictObject({
     devices: dataFile.optional(),
     signals: dataFile.optional(),
