@@ -1,4 +1,5 @@
 import { reportJson } from '../report/json.ts'
+import { reportJunit } from '../report/junit.ts'
 import { reportSarif } from '../report/sarif.ts'
 import { reportShort } from '../report/short.ts'
 import { reportText } from '../report/text.ts'
@@ -31,6 +32,7 @@ function reportOf({ loaded, machine, findings, accepted }: Checked, options: Opt
     text: () => reportText(findings, loaded.texts, summary, sharesOf(machine), accepted),
     short: () => reportShort(findings),
     json: () => reportJson(findings, machine?.file.id, summary, sharesOf(machine), accepted),
+    junit: () => reportJunit(findings, loaded.texts, summary, accepted),
     sarif: () => reportSarif(findings, everyRule, version, accepted),
   }
   const name = options.get('format') as keyof typeof form | undefined

@@ -15,7 +15,7 @@ export const commands: Readonly<Record<string, Command>> = {
     summary: 'compare the pages with the machine and report every disagreement',
     words: ['<folder>'],
     options: {
-      format: { value: 'form', oneOf: ['text', 'short', 'json', 'sarif'], help: 'text (default), short, json or sarif' },
+      format: { value: 'form', oneOf: ['text', 'short', 'json', 'sarif', 'junit'], help: 'text (default), short, json, sarif or junit' },
       serial: { ...serial, help: 'check this unit only (default: all units)' },
       shared,
       watch: { help: 'check again after each change, until Ctrl+C' },

@@ -19,7 +19,7 @@ describe('fettle', () => {
     [['chekc'], /there is no command `chekc`/],
     [['check'], /<folder> is missing/],
     [['check', 'a', 'b'], /`b` is one word too many/],
-    [['check', 'example-machine', '--format', 'xml'], /--format takes text, short, json, sarif, not `xml`/],
+    [['check', 'example-machine', '--format', 'xml'], /--format takes text, short, json, sarif, junit, not `xml`/],
     [['check', 'example-machine', '--fromat', 'json'], /there is no option '--fromat'/],
     [['check', 'example-machine', '--serial', '9'], /no unit with the serial number `9`/],
     [['explain', 'unknown-thing'], /there is no rule `unknown-thing`/],
