@@ -60,5 +60,6 @@ function contextsOf({ texts }: Sheet): string[] {
 function meantBy(written: string, tag: string | undefined, around: readonly string[], devices: ReadonlySet<string>): string[] {
   const inContext = [...new Set(around.map((context) => resolveIec81346(written, context)))].filter((whole) => devices.has(whole))
   if (inContext.length > 0) return inContext
-  return tag === undefined ? [] : [tag]
+  // A device that is not fitted to this unit has no page.
+  return tag !== undefined && devices.has(tag) ? [tag] : []
 }

@@ -49,3 +49,12 @@ describe('a tag on a sheet', () => {
     ['of another device', ['PS-1011'], []],
   ])('%s', (_, texts, expected) => expect(mentions(texts, ['PS-101'], 'nfpa79')).toEqual(expected))
 })
+
+test('a device that is not fitted to the unit is no device on its sheets', () => {
+  const [withFan, without] = loadSound().machines.map((machine) => {
+    const graph = graphOf(machine)
+    return machine.drawings.flatMap(({ sheetList }) => sheetList.flatMap((sheet) => graph.sightingsOn(sheet).map(({ tag }) => tag)))
+  })
+  expect(withFan).toEqual(['PS-101', 'DISC1', 'PS-102', 'MTR5'])
+  expect(without).toEqual(['PS-101', 'DISC1', 'PS-102'])
+})
