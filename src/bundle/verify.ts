@@ -1,9 +1,10 @@
 import { readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { compare } from '../source/place.ts'
+import type { ZipEntry } from '../source/zip-entries.ts'
 import { listFiles, sha256 } from './files.ts'
 import { type Manifest, manifestName, parseManifest, sumsName } from './manifest.ts'
-import { withZip, type ZipEntry } from './read-zip.ts'
+import { withZip } from './read-zip.ts'
 import { parseSums, sumsText } from './sums.ts'
 
 export interface VerifyResult {

@@ -1,19 +1,11 @@
-import { type Located, type Place, partOf } from '../source/place.ts'
+import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
-
-/** One row. `sound` is false when a quote in it is wrong, so that its cells may be cut at the wrong place. */
-export interface CsvRecord {
-  cells: readonly Located<string>[]
-  place: Place
-  sound: boolean
-}
+import { type Rows, type TableRow, trimmed } from './rows.ts'
 
 /** A CSV file cut into cells. Cells hold their text without quotes; places cover the text between them. */
-export interface Csv {
+export interface Csv extends Rows {
   separator: string
-  header: readonly Located<string>[]
-  records: readonly CsvRecord[]
 }
 
 /**
@@ -25,7 +17,7 @@ export function parseCsv(source: SourceText, sink: Sink): Csv {
   const named = /^sep=([,;\t])(\r\n|\n|\r|$)/.exec(text)
   const separator = named?.[1] ?? guessSeparator(text)
   let offset = named?.[0].length ?? 0
-  const records: CsvRecord[] = []
+  const records: TableRow[] = []
   while (offset < text.length) {
     const record = readRecord(source, offset, separator, sink)
     offset = record.next
@@ -33,7 +25,15 @@ export function parseCsv(source: SourceText, sink: Sink): Csv {
       records.push({ cells: record.cells, place: source.place(record.start, record.end), sound: record.sound })
   }
   const [header, ...rest] = records
-  return { separator, header: (header?.cells ?? []).map(trimmed), records: rest }
+  return {
+    separator,
+    header: (header?.cells ?? []).map(trimmed),
+    records: rest,
+    start: source.place(0),
+    columnsFrom: `the columns are read from the first line, split at ${separator === '\t' ? 'tabs' : `\`${separator}\``}`,
+    surplusHelp: `put a text that holds \`${separator === '\t' ? 'a tab' : separator}\` in quotes`,
+    headingHelp: 'name the columns of the file under `columns` in machine.yaml',
+  }
 }
 
 /** The most frequent separator of the first line, outside quotes. */
@@ -97,12 +97,4 @@ function readQuoted(source: SourceText, start: number, separator: string, sink: 
     })
   }
   return { located, sound, next }
-}
-
-/** The cell without the spaces round it, and the place of what is left. */
-export function trimmed({ value, place }: Located<string>): Located<string> {
-  const text = value.trim()
-  if (text.length === value.length) return { value, place }
-  const lead = value.length - value.trimStart().length
-  return { value: text, place: partOf(place, lead, lead + text.length) }
 }

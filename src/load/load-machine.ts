@@ -7,6 +7,7 @@ import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, startOfFile } from '../source/place.ts'
 import { loadAccepted, ruleSettings } from './accepted.ts'
 import { checkColumnKeys } from './column-keys.ts'
+import { dataRows, hasFile } from './data-rows.ts'
 import { readText, reason } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
@@ -20,7 +21,7 @@ import { checkShape } from './shape.ts'
 import { loadSheets } from './sheets.ts'
 import { loadTable, type TableRows } from './table.ts'
 import { tableReferences } from './table-references.ts'
-import { parseYaml, type YamlValue } from './yaml.ts'
+import { parseYaml } from './yaml.ts'
 
 /**
  * Reads a machine folder and the shared content. Bad content becomes findings; the rest is still read.
@@ -75,10 +76,10 @@ export function loadMachine(
 
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
-    const source = entry && dataFile(machine, entry.file, yaml, ['data', name, 'file'], read, sink)
-    if (!source) return { rows: [], broken: [], readable: entry === undefined }
+    const cells = entry && dataRows(name, entry, { machine, yaml, read, keepText: (key, text) => texts.set(key, text), sink })
+    if (!cells) return { rows: [], broken: [], readable: entry === undefined }
     if (!checkColumnKeys(name, entry.columns ?? {}, yaml, sink)) return { rows: [], broken: [], readable: false }
-    return loadTable(name, source, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
+    return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
   const tables = {
@@ -92,7 +93,9 @@ export function loadMachine(
   const isSpare = spareIn(devices)
   const [spares, signals] = [tables.signals.rows.filter(isSpare), tables.signals.rows.filter((row) => !isSpare(row))]
   const register = table('drawings')
-  const energySource = file.data.energy && dataFile(machine, file.data.energy.file, yaml, ['data', 'energy', 'file'], read, sink)
+  const energyPath = file.data.energy?.file
+  const hasEnergy = energyPath !== undefined && hasFile(energyPath, ['data', 'energy', 'file'], { machine, yaml, sink })
+  const energySource = hasEnergy ? read(machine, energyPath) : undefined
   const energy = energySource
     ? memory(`energy ${language}`, energySource, sink, (sink) => loadEnergy(energySource, language, sink))
     : { sources: [], references: [], readable: false }
@@ -189,17 +192,6 @@ function distinct(sorted: readonly Finding[]): Finding[] {
 }
 
 type Read = (folder: Folder, path: string) => ReturnType<typeof readText>
-
-function dataFile(machine: Folder, path: string, yaml: YamlValue, at: readonly string[], read: Read, sink: Sink) {
-  if (machine.size(path) !== undefined && !path.split('/').includes('..')) return read(machine, path)
-  sink(loadRules.missingFile, {
-    message: `there is no file \`${path}\``,
-    place: yaml.placeOf(at),
-    note: 'nothing that it should hold was checked',
-    help: 'the path counts from the machine folder',
-  })
-  return undefined
-}
 
 const loadOptional = (folder: Folder, path: string, read: Read) => (folder.size(path) === undefined ? undefined : read(folder, path))
 

@@ -41,6 +41,48 @@ export const loadRules = {
     'error',
     'RFC 4180',
   ),
+  unreadableWorkbook: rule(
+    'unreadable-workbook',
+    'A workbook is not in the XLSX form, or is damaged, locked or too large.',
+    'Everything in it would be missing from the manual.',
+    'error',
+    'ECMA-376',
+  ),
+  unknownWorksheet: rule(
+    'unknown-worksheet',
+    'machine.yaml does not name the worksheet of a workbook, or names one that is not there.',
+    'Another sheet may hold an older list, and its values would be shown at the machine.',
+  ),
+  errorCell: rule(
+    'error-cell',
+    'A cell that is read holds an error value such as #REF! or #N/A.',
+    'The value that it should hold is lost, and the manual would show the error in its place.',
+    'error',
+    'ECMA-376, error values of cells',
+  ),
+  formulaWithoutValue: rule(
+    'formula-without-value',
+    'A formula was saved without its result.',
+    'Formulas are not computed here: the result that was saved with the workbook is read, and there is none.',
+  ),
+  mergedCells: rule(
+    'merged-cells',
+    'A cell that is read is the empty part of a merged range.',
+    'A spreadsheet keeps one value for the range, so that the other rows have none, whatever they look like.',
+  ),
+  longNumber: rule(
+    'long-number',
+    'A cell holds a number of more digits than a spreadsheet keeps.',
+    'A spreadsheet keeps 15 digits; the rest were turned into zeros when the number was typed or imported.',
+    'error',
+    'common practice of spreadsheets: IEEE 754 double precision',
+  ),
+  hiddenCells: rule(
+    'hidden-cells',
+    'Rows, columns or the worksheet that are read are hidden.',
+    'They are read like the others; whoever looks at the workbook does not see them.',
+    'note',
+  ),
   missingFile: rule('missing-file', 'machine.yaml names a data file that is not there.', 'Everything in it would be missing from the manual.'),
   missingColumn: rule('missing-column', 'A data file lacks a column that is needed.', 'No row of the file can be used without it.'),
   unknownColumn: rule(

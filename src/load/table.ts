@@ -3,11 +3,11 @@ import { type CellType, type Column, type Row, type TableName, tables } from '..
 import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
 import { type Located, type Place, partOf } from '../source/place.ts'
-import type { SourceText } from '../source/source-text.ts'
 import { isColumn } from './column-keys.ts'
-import { type Csv, parseCsv, trimmed } from './csv.ts'
 import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import { type Cell, type Rows, trimmed } from './rows.ts'
+import { isWhole } from './whole-row.ts'
 
 export interface TableOptions {
   /** Our column name -> heading in the file. */
@@ -19,7 +19,7 @@ export interface TableOptions {
 export interface TableRows<T extends TableName> {
   rows: Row<T>[]
   broken: Located<string>[]
-  /** False when the file could not be read as this table at all. */
+  /** False when the file could not be read as this table, or not the names of all its rows. */
   readable: boolean
 }
 
@@ -33,26 +33,27 @@ const names: Record<TableName, string> = {
   formats: 'list of formats',
 }
 
-export function loadTable<T extends TableName>(table: T, source: SourceText, options: TableOptions, sink: Sink): TableRows<T> {
+export function loadTable<T extends TableName>(table: T, file: Rows, options: TableOptions, sink: Sink): TableRows<T> {
   const columns: Record<string, Column> = tables[table]
-  const csv = parseCsv(source, sink)
-  if (csv.header.length === 0) {
+  if (file.header.length === 0) {
     sink(loadRules.missingColumn, {
       message: `the ${names[table]} is empty`,
-      place: source.place(0),
+      place: file.start,
       help: 'export it again, with its heading line, or take it out of machine.yaml',
     })
     return { rows: [], broken: [], readable: false }
   }
-  const { positions, complete } = matchHeader(table, csv, source, options, sink)
+  const { positions, complete } = matchHeader(table, file, options, sink)
   if (!complete) return { rows: [], broken: [], readable: false }
   const rows: Row<T>[] = []
   const broken: Located<string>[] = []
   const [keyColumn] = Object.keys(columns)
-  for (const { cells, place, sound: cut } of csv.records) {
+  const reported = new Set<string>()
+  let keysKnown = true
+  for (const { cells, place, sound: cut } of file.records) {
     const row: Record<string, unknown> = { place }
     // Cells that were cut at the wrong place say nothing about their columns.
-    let sound = cut && fitsHeader(cells, csv, sink)
+    let sound = cut && fitsHeader(cells, file, sink) && isWhole(cells, positions, columns, reported, sink)
     if (sound) {
       for (const [name, column] of Object.entries(columns)) {
         const read = readColumn(name, column, cells, positions, options, place, sink)
@@ -63,30 +64,31 @@ export function loadTable<T extends TableName>(table: T, source: SourceText, opt
     const key = keyColumn === undefined ? undefined : cells[positions.get(keyColumn) ?? -1]
     // The cells were read by the very columns that define the type of the row.
     if (sound) rows.push(row as Row<T>)
+    else if (key?.fault) keysKnown = false
     else if (key) broken.push(trimmed(key))
   }
-  return { rows, broken, readable: true }
+  return { rows, broken, readable: keysKnown }
 }
 
 /** Whether a row has no more cells than the heading line. */
-function fitsHeader(cells: readonly Located<string>[], csv: Csv, sink: Sink): boolean {
-  const surplus = cells.slice(csv.header.length)
+function fitsHeader(cells: readonly Cell[], file: Rows, sink: Sink): boolean {
+  const surplus = cells.slice(file.header.length)
   const [first] = surplus
   if (!first || surplus.every(({ value }) => value.trim() === '')) return true
   sink(loadRules.extraCells, {
-    message: `the row has ${cells.length} cells, and the heading line ${csv.header.length}`,
+    message: `the row has ${cells.length} cells, and the heading line ${file.header.length}`,
     place: first.place,
-    help: `put a text that holds \`${csv.separator === '\t' ? 'a tab' : csv.separator}\` in quotes`,
+    help: file.surplusHelp,
   })
   return false
 }
 
-function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings }: TableOptions, sink: Sink) {
+function matchHeader(table: TableName, file: Rows, { headings }: TableOptions, sink: Sink) {
   const columns: Record<string, Column> = tables[table]
   const positions = new Map<string, number>()
   const used = new Set<number>()
   const wanted = [...Object.keys(columns), ...Object.keys(headings).filter((name) => name.includes('.'))]
-  for (const [index, { value }] of csv.header.entries()) {
+  for (const [index, { value }] of file.header.entries()) {
     const name = wanted.find((it) => (headings[it] ?? it) === value) ?? (value.includes('.') && isColumn(value, columns) ? value : undefined)
     if (name === undefined) continue
     used.add(index)
@@ -97,14 +99,13 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
     }
     sink(loadRules.duplicateColumn, {
       message: `the column \`${value}\` is there twice`,
-      place: csv.header[index]?.place ?? source.place(0),
-      related: [{ label: 'first column', place: csv.header[first]?.place ?? source.place(0) }],
+      place: file.header[index]?.place ?? file.start,
+      related: [{ label: 'first column', place: file.header[first]?.place ?? file.start }],
       help: 'rename one of them, so that it is certain which one is read',
     })
   }
-  const split = csv.header.map(({ value }) => value).join(', ')
-  const note = `the columns are read from the first line, split at ${csv.separator === '\t' ? 'tabs' : `\`${csv.separator}\``}: ${split}`
-  const strange = [...csv.header.entries()].filter(([index, { value }]) => !used.has(index) && value !== '')
+  const note = `${file.columnsFrom}: ${file.header.map(({ value }) => value).join(', ')}`
+  const strange = [...file.header.entries()].filter(([index, { value }]) => !used.has(index) && value !== '')
   const missing = wanted.filter((name) => !positions.has(name) && (columns[name]?.required || headings[name] !== undefined))
   const complete = missing.length === 0
   if (!complete) {
@@ -113,9 +114,9 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
     const near = lacking.length === 1 ? strange.find(([, { value }]) => alike(value, only ?? ''))?.[1] : undefined
     sink(loadRules.missingColumn, {
       message: `the ${names[table]} has no column ${lacking.map((heading) => `\`${heading}\``).join(', ')}`,
-      place: near?.place ?? csv.header[0]?.place ?? source.place(0),
+      place: near?.place ?? file.header[0]?.place ?? file.start,
       note,
-      help: `${near ? `rename \`${near.value}\` to \`${only}\`` : 'add what is missing, or name the columns of the file under `columns` in machine.yaml'}; the ${csv.records.length} rows were not checked because of this`,
+      help: `${near ? `rename \`${near.value}\` to \`${only}\`` : `add what is missing, or ${file.headingHelp}`}; the ${file.records.length} rows were not checked because of this`,
     })
   }
   if (complete) {
@@ -126,9 +127,9 @@ function matchHeader(table: TableName, csv: Csv, source: SourceText, { headings 
         help: 'name it under `columns` in machine.yaml if one of our columns is meant',
       })
     }
-    for (const [index, { value, place }] of csv.header.entries()) {
+    for (const [index, { value, place }] of file.header.entries()) {
       // Spreadsheets export empty columns at the end; one with text in it has lost its heading.
-      const first = value === '' ? csv.records.find(({ cells }) => (cells[index]?.value ?? '').trim() !== '') : undefined
+      const first = value === '' ? file.records.find(({ cells }) => (cells[index]?.value ?? '').trim() !== '') : undefined
       if (!first) continue
       sink(loadRules.unknownColumn, {
         message: `column ${index + 1} has no heading and is not read`,
@@ -156,7 +157,7 @@ const holds = (long: string, short: string) => {
 function readColumn(
   name: string,
   column: Column,
-  cells: readonly Located<string>[],
+  cells: readonly Cell[],
   positions: ReadonlyMap<string, number>,
   { sourceLanguage }: TableOptions,
   row: Place,
@@ -177,8 +178,9 @@ function readColumn(
     }
     return { value: column.type === 'list' ? [] : undefined, sound: !column.required }
   }
-  if (column.type === 'words') return { value: wordsOf(name, cell, at, positions, sourceLanguage), sound: true }
-  const result = readCell(cell, column.type)
+  const result =
+    misshown(cell, column.type) ??
+    (column.type === 'words' ? { value: wordsOf(name, cell, at, positions, sourceLanguage) } : readCell(cell, column.type))
   if ('value' in result) return { value: result.value, sound: true }
   sink(loadRules.wrongType, { message: `\`${name}\` ${result.problem}`, place: cell.place, ...(result.help ? { help: result.help } : {}) })
   return { value: undefined, sound: false }
@@ -201,6 +203,15 @@ function wordsOf(
 }
 
 type CellResult = { value: unknown } | { problem: string; help?: string }
+
+/** What is wrong with a number that a spreadsheet shows in another way than it keeps it. */
+function misshown({ value, shown }: Cell, type: CellType): CellResult | undefined {
+  if (shown === undefined) return undefined
+  const problem = `is the number ${value}, which is shown as \`${shown}\``
+  if (type === 'number' || type === 'integer')
+    return shown.endsWith('%') ? { problem, help: 'show it as a plain number, and say its unit in words' } : undefined
+  return { problem, help: 'make the cell a text, and type it again as it should be read' }
+}
 
 function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): CellResult {
   const { value, place } = cell
