@@ -1,20 +1,27 @@
-import { explainRule } from '../report/explain.ts'
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { advice, suggestFrom } from '../check/suggest.ts'
+import { explainRule, listRules } from '../report/explain.ts'
+import { readRulePage } from '../report/rule-page.ts'
 import { compare } from '../source/place.ts'
-import { everyRule } from './every-rule.ts'
+import { everyRule, ruleGroups } from './every-rule.ts'
 import type { Options } from './options.ts'
+import { packageDir } from './paths.ts'
 
 export async function run({ words: [id] }: Options): Promise<number> {
-  const all = everyRule.toSorted((a, b) => compare(a.id, b.id))
   if (id === undefined) {
-    const width = Math.max(...all.map((rule) => rule.id.length))
-    for (const rule of all) process.stdout.write(`${rule.id.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.summary}\n`)
+    const sorted = ruleGroups.map(({ title, rules }) => ({ title, rules: rules.toSorted((a, b) => compare(a.id, b.id)) }))
+    process.stdout.write(listRules(sorted))
     return 0
   }
-  const rule = all.find((it) => it.id === id)
+  const rule = everyRule.find((it) => it.id === id)
   if (!rule) {
-    process.stderr.write(`fettle explain: there is no rule \`${id}\`; \`fettle explain\` lists them\n`)
+    const help = advice(suggestFrom(everyRule.map((it) => it.id))(id), 'rule', '`fettle explain` lists them')
+    process.stderr.write(`fettle explain: there is no rule \`${id}\`; ${help}\n`)
     return 2
   }
-  process.stdout.write(explainRule(rule))
+  // What only a real disk shows has no page of cases.
+  const page = join(packageDir, 'tests/fixtures/broken', `${rule.id}.md`)
+  process.stdout.write(explainRule(rule, existsSync(page) ? readRulePage(readFileSync(page, 'utf8'), rule.id) : undefined))
   return 0
 }
