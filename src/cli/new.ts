@@ -61,12 +61,14 @@ export async function run(options: Options): Promise<number> {
   const files = new Map<string, string | Uint8Array>(exports.map(({ path, file }) => [file, readFileSync(path)]))
   const tables: StartedTable[] = exports.map(({ table, file, guessed }) => ({ table, file, guessed }))
   let devices = devicesOf(valuesOf('devices', 'tag'), valuesOf('devices', 'description'))
-  if (!tables.some(({ table }) => table === 'devices')) {
+  // A list that lacks a column is not read, and a second one must not take its place.
+  const derived = files.has('data/devices.csv') ? 'data/devices-from-io.csv' : 'data/devices.csv'
+  if (!tables.some(({ table, guessed }) => table === 'devices' && guessed.missing.length === 0)) {
     devices = devicesOf(valuesOf('signals', 'tag'), valuesOf('signals', 'meaning'))
     if (devices.length > 0) {
-      files.set('data/devices.csv', deviceList(devices))
-      tables.push({ table: 'devices', file: 'data/devices.csv', guessed: { guesses: [], missing: [], unread: [] } })
-      say(`data/devices.csv: ${devices.length} devices, from the I/O list; their kinds follow from their letters and want a look`)
+      files.set(derived, deviceList(devices))
+      tables.push({ table: 'devices', file: derived, guessed: { guesses: [], missing: [], unread: [] } })
+      say(`${derived}: ${devices.length} devices, from the I/O list; their kinds follow from their letters and want a look`)
     }
   }
   const numbers = valuesOf('alarms', 'number')

@@ -64,6 +64,17 @@ describe('fettle new', () => {
     expect(await coverage(folder)).toMatchObject({ code: 0, errors: 0 })
   })
 
+  test('a device list that lacks a column is kept, and the devices of the I/O list stand in for it', async () => {
+    const io = write('io-es.csv', 'sep=,\n"Columna 1",Columna 2,Tipo de señal,Función\nPS101,%IX0.0,DI,"Presión, entrada"\n')
+    const devices = write('aparatos.csv', 'Aparato,Situación\nPS101,detrás\n')
+    const folder = join(dir, 'prensa')
+    const ran = await runFettle(['new', folder, '--io', io, '--devices', devices, '--language', 'es'])
+    expect(ran.stdout).toContain('tag: `Columna 1` (by its values)')
+    expect(readFileSync(join(folder, 'data/devices.csv')).equals(readFileSync(devices))).toBe(true)
+    expect(readFileSync(join(folder, 'data/devices-from-io.csv'), 'utf8')).toMatch(/^PS101,.*,"Presión, entrada"$/m)
+    expect(await coverage(folder)).toMatchObject({ code: 0, errors: 0 })
+  })
+
   test('a folder with something in it, no export, and a file that is not there are refused, and nothing is written', async () => {
     const io = write('one.csv', 'Tag,Type,Address\nLS1,DI,%IX0.0\n')
     expect(await runFettle(['new', dir, '--io', io])).toMatchObject({ code: 2, stderr: expect.stringContaining('not empty') })
