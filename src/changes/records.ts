@@ -1,0 +1,34 @@
+import type { TableName } from '../model/schema/tables.ts'
+import type { Place } from '../source/place.ts'
+
+export type RecordTable = TableName | 'energy'
+
+/** Every list of a machine's data, in the order in which a release holds them. */
+export const recordTables: readonly RecordTable[] = ['devices', 'signals', 'cards', 'parts', 'drawings', 'alarms', 'formats', 'energy']
+
+/** One row as plain text: our column name -> what stands there; `description.es` for a translation. An empty cell has no entry. */
+export interface DataRow {
+  values: Readonly<Record<string, string>>
+  /** Where its name stands; a release does not say. */
+  place?: Place
+}
+
+/** Which revision of which machine it is, as machine.yaml says. */
+export interface Revision {
+  id: string
+  model: string
+  document: string
+  revision: string
+  date: string
+  serials: readonly string[]
+}
+
+/** The data of one revision. */
+export interface MachineRecords {
+  revision: Revision
+  tables: Readonly<Record<RecordTable, readonly DataRow[]>>
+  /** Lists that could not be read: nothing is said of them. */
+  unread: readonly RecordTable[]
+  /** Names of rows that could not be read: nothing is said of them. */
+  broken: readonly { table: RecordTable; id: string; place: Place }[]
+}

@@ -1,0 +1,272 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { compareRecords } from '../../src/changes/compare-records.ts'
+import { type Lists, line, linesOf, records } from './records.ts'
+
+const check = (old: Lists, now: Lists, expected: readonly string[]) => expect(linesOf(old, now)).toEqual(expected)
+
+const down = 'B10;switch;Lift down;lift;P1;E-1;1'
+const up = 'B11;switch;Lift up;lift;P1;E-1;1'
+const oil = 'B12;float;Oil low;lift;P2;E-1;2'
+
+describe('devices', () => {
+  test.each<[string, readonly string[], readonly string[], readonly string[]]>([
+    ['nothing', [down, up], [up, down], []],
+    ['added', [down], [down, oil], ['device added >B12']],
+    ['removed', [down, oil], [down], ['device removed B12>']],
+    ['renamed', [down], ['B90;switch;Lift down;lift;P1;E-1;1'], ['device renamed B10>B90: name B10>B90']],
+    ['reworded', [down], ['B10;switch;Lift at the bottom;lift;P1;E-1;1'], ['device reworded B10>B10: description Lift down>Lift at the bottom']],
+    ['moved', [down], ['B10;switch;Lift down;wash;P1;E-1;1'], ['device moved B10>B10: area lift>wash']],
+    ['on another sheet', [down], ['B10;switch;Lift down;lift;P1;E-1;3'], ['device drawing-changed B10>B10: sheet 1>3']],
+    ['with another part', [down], ['B10;switch;Lift down;lift;P9;E-1;1'], ['device part-replaced B10>B10: part P1>P9']],
+    [
+      'a tag on a device of another kind',
+      [down],
+      ['B10;float;Oil low;lift;P2;E-1;2'],
+      ['device means-another B10>B10: text switch, Lift down>float, Oil low (what was `B10` is gone) (what is `B10` now is new)'],
+    ],
+    [
+      'a chain of new tags',
+      [down, up],
+      ['B11;switch;Lift down;lift;P1;E-1;1', 'B12;switch;Lift up;lift;P1;E-1;1'],
+      [
+        'device means-another B11>B11: text switch, Lift up>switch, Lift down (what was `B11` is `B12` now) (what is `B11` now was `B10`)',
+        'device renamed B10>B11: name B10>B11',
+        'device renamed B11>B12: name B11>B12',
+      ],
+    ],
+    [
+      'two tags exchanged',
+      [down, up],
+      ['B11;switch;Lift down;lift;P1;E-1;1', 'B10;switch;Lift up;lift;P1;E-1;1'],
+      [
+        'device means-another B10>B10: text switch, Lift down>switch, Lift up (what was `B10` is `B11` now) (what is `B10` now was `B11`)',
+        'device means-another B11>B11: text switch, Lift up>switch, Lift down (what was `B11` is `B10` now) (what is `B11` now was `B10`)',
+        'device renamed B11>B10: name B11>B10',
+        'device renamed B10>B11: name B10>B11',
+      ],
+    ],
+  ])('%s', (_, old, now, expected) => check({ devices: old }, { devices: now }, expected))
+
+  test('two texts exchanged, with the addresses left where they were, make two tags mean another', () =>
+    check(
+      { devices: [down, up], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] },
+      { devices: ['B10;switch;Lift up;lift;P1;E-1;1', 'B11;switch;Lift down;lift;P1;E-1;1'], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] },
+      [
+        'device means-another B10>B10: text switch, Lift down>switch, Lift up (`B10` has the text that `B11` had)',
+        'device means-another B11>B11: text switch, Lift up>switch, Lift down (`B11` has the text that `B10` had)',
+      ],
+    ))
+})
+
+describe('signals of a device', () => {
+  const devices = [down, up]
+  test.each<[string, readonly string[], readonly string[], readonly string[]]>([
+    ['another address', ['B10;DI;0.1;X1:1'], ['B10;DI;0.7;X1:1'], ['device re-addressed B10>B10: address 0.1>0.7']],
+    ['another terminal', ['B10;DI;0.1;X1:1'], ['B10;DI;0.1;X1:9'], ['device re-terminaled B10>B10: terminal X1:1>X1:9']],
+    [
+      'two addresses exchanged',
+      ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'],
+      ['B10;DI;0.2;X1:1', 'B11;DI;0.1;X1:2'],
+      [
+        'device re-addressed B10>B10: address 0.1>0.2 (`0.1` belongs to `B11` now)',
+        'device re-addressed B11>B11: address 0.2>0.1 (`0.2` belongs to `B10` now)',
+      ],
+    ],
+    [
+      'one of two',
+      ['B10;DI;0.1;X1:1;a', 'B10;DI;0.2;X1:2;b'],
+      ['B10;DI;0.1;X1:1;a', 'B10;DI;0.5;X1:2;b'],
+      ['device re-addressed B10>B10: b address 0.2>0.5'],
+    ],
+    ['one more', ['B10;DI;0.1;X1:1;a'], ['B10;DI;0.1;X1:1;a', 'B10;DO;0.5;X1:2;b'], ['device signal-changed B10>B10: signal >b DO 0.5 X1:2']],
+    ['of no device', ['Q9;DI;0.1;X1:1'], ['Q9;DI;0.2;X1:1'], ['signal signal-changed Q9>Q9: address 0.1>0.2']],
+    ['of no device, gone', ['Q9;DI;0.1;X1:1'], [], ['signal signal-changed Q9>: signal DI 0.1 X1:1>']],
+  ])('%s', (_, old, now, expected) => check({ devices, signals: old }, { devices, signals: now }, expected))
+})
+
+describe('the other lists', () => {
+  test.each<[string, Lists, Lists, readonly string[]]>([
+    ['a part in another quantity', { parts: ['P1;Belt;2'] }, { parts: ['P1;Belt;3'] }, ['part quantity-changed P1>P1: quantity 2>3']],
+    [
+      'a part with a successor',
+      { parts: ['P1;Belt 25;2', 'P2;Belt 32;2'] },
+      { parts: ['P1;Belt 25;2;P2', 'P2;Belt 32;2'] },
+      ['part superseded P1>P1: supersededBy >P2 (the list replaces `P1` by `P2`)'],
+    ],
+    [
+      'a part with a chain that goes round',
+      { parts: ['P1;Belt 25;2', 'P2;Belt 32;2;P1'] },
+      { parts: ['P1;Belt 25;2;P2', 'P2;Belt 32;2;P1'] },
+      ['part superseded P1>P1: supersededBy >P2 (the list replaces `P1` by `P2`)'],
+    ],
+    [
+      'a part number for something else',
+      { parts: ['P1;Belt;2'] },
+      { parts: ['P1;Motor starter;2'] },
+      ['part means-another P1>P1: text Belt>Motor starter (what was `P1` is gone) (what is `P1` now is new)'],
+    ],
+    ['a part under a new number', { parts: ['P1;Belt;2'] }, { parts: ['P7;Belt;2'] }, ['part renamed P1>P7: name P1>P7']],
+    [
+      'a drawing in a new revision',
+      { drawings: ['E-1;Lift;schematic;2;A'] },
+      { drawings: ['E-1;Lift;schematic;2;B'] },
+      ['drawing revision-changed E-1>E-1: revision A>B'],
+    ],
+    [
+      'an alarm with another text',
+      { alarms: ['7;Lift slow;stop;B10'] },
+      { alarms: ['7;Lift too slow;stop;B10'] },
+      ['alarm reworded 7>7: text Lift slow>Lift too slow'],
+    ],
+    [
+      'an alarm with another reaction',
+      { alarms: ['7;Lift slow;stop;B10'] },
+      { alarms: ['7;Lift slow;hold;B10'] },
+      ['alarm reaction-changed 7>7: reaction stop>hold'],
+    ],
+    [
+      'two alarm numbers exchanged',
+      { alarms: ['7;Lift slow;stop;B10', '8;Oil low;hold;B12'] },
+      { alarms: ['8;Lift slow;stop;B10', '7;Oil low;hold;B12'] },
+      [
+        'alarm means-another 7>7: text Lift slow>Oil low (what was `7` is `8` now) (what is `7` now was `8`)',
+        'alarm means-another 8>8: text Oil low>Lift slow (what was `8` is `7` now) (what is `8` now was `7`)',
+        'alarm renamed 8>7: name 8>7',
+        'alarm renamed 7>8: name 7>8',
+      ],
+    ],
+    [
+      'an energy source with a longer wait',
+      { energy: ['bus;Bus;electrical;Q1;60'] },
+      { energy: ['bus;Bus;electrical;Q1;300'] },
+      ['energy source energy-changed bus>bus: waitS 60>300'],
+    ],
+    ['an energy source that is gone', { energy: ['bus;Bus;electrical;Q1;60'] }, {}, ['energy source removed bus>']],
+    [
+      'a format with another value',
+      { formats: ['C1;width;Guide width;400;mm'] },
+      { formats: ['C1;width;Guide width;410;mm'] },
+      ['setting value-changed C1 width>C1 width: value 400>410'],
+    ],
+    ['a card in another slot', { cards: ['D1;16 inputs;DI;16;2'] }, { cards: ['D1;16 inputs;DI;16;3'] }, ['card moved D1>D1: slot 2>3']],
+    [
+      'a device whose part the list replaces',
+      { devices: [down], parts: ['P1;Switch a;1', 'P2;Switch b;1', 'P3;Switch c;1'] },
+      { devices: ['B10;switch;Lift down;lift;P2;E-1;1'], parts: ['P1;Switch a;1;P2', 'P2;Switch b;1;P3', 'P3;Switch c;1'] },
+      [
+        'device part-replaced B10>B10: part P1>P2 (the list replaces `P1` by `P2` by `P3`)',
+        'part superseded P1>P1: supersededBy >P2 (the list replaces `P1` by `P2` by `P3`)',
+        'part superseded P2>P2: supersededBy >P3 (the list replaces `P2` by `P3`)',
+      ],
+    ],
+  ])('%s', (_, old, now, expected) => check(old, now, expected))
+})
+
+describe('what could not be read', () => {
+  const place = { file: 'd.csv', line: 3, column: 1, endLine: 3, endColumn: 4 }
+  test('a list is named, and nothing in it is told as removed', () => {
+    const { changes, notCompared } = compareRecords(records({ devices: [down], parts: ['P1;Belt;2'] }), {
+      ...records({ devices: [down] }),
+      unread: ['parts'],
+    })
+    expect(changes).toEqual([])
+    expect(notCompared).toEqual([{ thing: 'parts', side: 'new' }])
+  })
+  test('a row is named, and is not told as removed or added', () => {
+    const broken = [{ table: 'devices' as const, id: 'B11', place }]
+    for (const [old, now] of [
+      [records({ devices: [down, up] }), { ...records({ devices: [down] }), broken }],
+      [{ ...records({ devices: [down] }), broken }, records({ devices: [down, up] })],
+    ] as const) {
+      const { changes, notCompared } = compareRecords(old, now)
+      expect(changes).toEqual([])
+      expect(notCompared).toMatchObject([{ thing: 'device', id: 'B11', place }])
+    }
+  })
+})
+
+const cells = (...lists: (readonly string[])[]) => fc.tuple(...lists.map((list) => fc.constantFrom(...list))).map((it) => it.join(';'))
+const lists = fc.record({
+  devices: fc.array(cells(['B1', 'B2', 'B3', 'B4'], ['switch', 'valve'], ['Lift up', 'Lift down', 'Oil'], ['lift', 'wash'], ['P1', 'P2', '']), {
+    maxLength: 6,
+  }),
+  signals: fc.array(cells(['B1', 'B2', 'B3'], ['DI', 'DO'], ['0.1', '0.2', '0.3'], ['X1', 'X2']), { maxLength: 5 }),
+  parts: fc.array(cells(['P1', 'P2', 'P3'], ['Belt', 'Motor', 'Belt 2'], ['1', '2'], ['', 'P1', 'P2']), { maxLength: 4 }),
+  alarms: fc.array(cells(['1', '2', '3'], ['Lift slow', 'Oil low'], ['stop', 'hold'], ['B1', 'B2', 'B1 B2']), { maxLength: 4 }),
+})
+
+describe('laws', () => {
+  test('a revision and itself have no change', () =>
+    fc.assert(
+      fc.property(lists, (it) => {
+        check(it, it, [])
+      }),
+    ))
+
+  test('the order of the rows does not matter', () =>
+    fc.assert(
+      fc.property(lists, lists, (old, now) => {
+        const turned = (it: Lists): Lists => Object.fromEntries(Object.entries(it).map(([name, rows]) => [name, rows.toReversed()]))
+        fc.pre(distinctNames(old) && distinctNames(now))
+        check(turned(old), turned(now), linesOf(old, now))
+      }),
+    ))
+
+  test('exchanging old and new makes added removed and turns each new name round', () =>
+    fc.assert(
+      fc.property(lists, lists, (old, now) => {
+        fc.pre(distinctNames(old) && distinctNames(now))
+        const fates = (a: Lists, b: Lists) =>
+          compareRecords(records(a), records(b)).changes.filter(({ kind }) => ['added', 'removed', 'renamed'].includes(kind))
+        const there = fates(old, now).map(({ thing, kind, was, is }) => [thing, kind, was, is])
+        const back = fates(now, old).map(({ thing, kind, was, is }) => [
+          thing,
+          kind === 'added' ? 'removed' : kind === 'removed' ? 'added' : kind,
+          is,
+          was,
+        ])
+        expect(back.map(String).sort()).toEqual(there.map(String).sort())
+      }),
+    ))
+
+  test('n new names on n devices are n renamed devices, chains and exchanges among them', () =>
+    fc.assert(
+      fc.property(
+        fc
+          .integer({ min: 1, max: 30 })
+          .chain((n) => fc.tuple(fc.constant(n), fc.shuffledSubarray([...Array(60).keys()], { minLength: n, maxLength: n }))),
+        ([n, names]) => {
+          const device = (tag: number, index: number) => `B${tag};switch;Station ${index + 1} at ${'abcdefghij'[index % 10]};lift;P${index % 3}`
+          const old = {
+            devices: Array.from({ length: n }, (_, index) => device(index, index)),
+            signals: Array.from({ length: n }, (_, index) => `B${index};DI;0.${index};X1:${index}`),
+          }
+          const now = {
+            devices: names.map((name, index) => device(name, index)),
+            signals: names.map((name, index) => `B${name};DI;0.${index};X1:${index}`),
+          }
+          const { changes } = compareRecords(records(old), records(now))
+          const renamed = names.flatMap((name, index) => (name === index ? [] : [`device renamed B${index}>B${name}: name B${index}>B${name}`]))
+          expect(
+            changes
+              .filter(({ kind }) => kind !== 'means-another')
+              .map(line)
+              .sort(),
+          ).toEqual(renamed.sort())
+          const reused = names.filter((name, index) => name < n && name !== index)
+          expect(
+            changes
+              .filter(({ kind }) => kind === 'means-another')
+              .map(({ is }) => is)
+              .sort(),
+          ).toEqual(reused.map((name) => `B${name}`).sort())
+        },
+      ),
+    ))
+})
+
+/** The list has no name twice, as a check would report. */
+function distinctNames(it: Lists): boolean {
+  return Object.entries(it).every(([table, rows]) => table === 'signals' || new Set(rows.map((row) => row.split(';')[0])).size === rows.length)
+}
