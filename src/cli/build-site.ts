@@ -1,9 +1,11 @@
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { checkValue, writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
 import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
+import { dataName, dataText } from '../changes/data-file.ts'
+import { recordsOf } from '../changes/records-of.ts'
 import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
 import { graphOf } from '../model/graph.ts'
@@ -73,6 +75,7 @@ export async function buildSite({
       entries: searchEntries(machine, graph, pages),
       synonyms: synonyms(machine),
     })
+    writeFileSync(join(staged, dataName), dataText(recordsOf([machine])))
     progress.step('manifest')
     writeManifest(staged, {
       machine: identity(machine),

@@ -63,6 +63,17 @@ export const commands: Readonly<Record<string, Command>> = {
     options: {},
     load: () => import('./translated.ts'),
   },
+  changes: {
+    summary: 'tell what a new revision of the data touches, and which pages speak of it',
+    words: ['<old folder or release>', '<new folder>'],
+    options: {
+      format: { value: 'form', oneOf: ['text', 'json', 'html'], help: 'text (default), json, or html: one page to print' },
+      out: { value: 'file', help: 'write to this file instead of the screen' },
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./changes.ts'),
+  },
   verify: {
     summary: 'compare a built folder or zip file with its manifest',
     words: ['<folder or zip>'],
