@@ -29,6 +29,8 @@ export interface BuildInput {
   accepted: readonly AcceptedFinding[]
   outDir: string
   zip: boolean
+  /** Lets pages say where their blocks stand. Never in a build that is handed on. */
+  preview?: boolean
   progress: Progress
 }
 
@@ -42,6 +44,7 @@ export async function buildSite({
   accepted,
   outDir,
   zip,
+  preview = false,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
   const unspoken = machine.languages.filter((language) => !labelsOf(language))
@@ -62,7 +65,7 @@ export async function buildSite({
     if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
     progress.step(`${pages.length} pages`)
     const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
-    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release }, staged, work)
+    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }, staged, work)
     progress.step('links')
     const broken = checkLinks(staged)
     if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)

@@ -1,12 +1,14 @@
-import { createReadStream, mkdtempSync, rmSync, statSync } from 'node:fs'
+import { createReadStream, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs'
 import { createServer, type ServerResponse } from 'node:http'
 import { tmpdir } from 'node:os'
 import { extname, join, resolve, sep } from 'node:path'
 import { reportText } from '../report/text.ts'
+import type { Finding } from '../source/finding.ts'
 import { buildSite } from './build-site.ts'
 import { checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { sharedDir } from './paths.ts'
+import { notBuiltYet, previewScript, previewTail } from './preview-page.ts'
 import { startProgress } from './progress.ts'
 import { watchFolders } from './watch-folders.ts'
 
@@ -33,6 +35,12 @@ export async function run(options: Options): Promise<number> {
   const site = join(dir, 'site')
   const progress = startProgress()
   const listeners = new Set<ServerResponse>()
+  const script = await previewScript()
+  let tail = ''
+  const tell = (findings: readonly Finding[], current: boolean) => {
+    tail = previewTail(findings, current)
+    for (const listener of listeners) listener.write('data: checked\n\n')
+  }
 
   const rebuild = async () => {
     const { loaded, machine, findings, accepted } = await checkFolder(folder, options)
@@ -40,14 +48,16 @@ export async function run(options: Options): Promise<number> {
     if (findings.length > 0 || accepted.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
     if (counts.errors > 0 || !machine) {
       progress.done('the last build without errors is still shown')
+      tell(findings, false)
       return
     }
-    const built = await buildSite({ machine, counts, accepted, outDir: site, zip: false, progress })
+    const built = await buildSite({ machine, counts, accepted, outDir: site, zip: false, preview: true, progress })
     if ('refused' in built) {
       progress.done(`not built: ${built.refused}`)
+      tell(findings, false)
       return
     }
-    for (const listener of listeners) listener.write('data: built\n\n')
+    tell(findings, true)
   }
 
   const server = createServer((request, response) => {
@@ -63,6 +73,14 @@ export async function run(options: Options): Promise<number> {
       response.on('close', () => listeners.delete(response))
       return
     }
+    if (path === '/.preview.js') {
+      response.writeHead(200, { 'content-type': 'text/javascript', 'cache-control': 'no-store' }).end(script)
+      return
+    }
+    if (!existsSync(site)) {
+      response.writeHead(200, { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store' }).end(notBuiltYet + tail)
+      return
+    }
     const file = resolve(site, `.${path.endsWith('/') ? `${path}index.html` : path}`)
     if (!file.startsWith(site + sep) || !statSync(file, { throwIfNoEntry: false })?.isFile()) {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
@@ -72,7 +90,7 @@ export async function run(options: Options): Promise<number> {
     if (extname(file) !== '.html') createReadStream(file).pipe(response)
     else
       createReadStream(file)
-        .on('end', () => response.end('<script>new EventSource("/.built").onmessage=function(){location.reload()}</script>'))
+        .on('end', () => response.end(tail))
         .pipe(response, { end: false })
   })
 

@@ -10,6 +10,8 @@ export interface SiteInput {
   /** Addresses that have a page, the same in every language. */
   addresses: ReadonlySet<string>
   release: Release
+  /** Whether pages say where their blocks stand in the files, for the preview. */
+  preview: boolean
 }
 
 export interface Release {

@@ -36,10 +36,11 @@ test('lowered and accepted findings are told and stop nothing', async () => {
   expect(ran.stdout).toMatch(/: 0 errors, 3 warnings, 1 note, accepted 1\n$/)
 })
 
-test('the about page tells what was accepted and why, and the day of the build changes nothing', async () => {
+test('the about page tells what was accepted and why, no page tells what was found, and the day of the build changes nothing', async () => {
   expect(await build('one', '2026-06-01')).toMatchObject({ code: 0 })
   expect(await build('two', '2027-03-31')).toMatchObject({ code: 0 })
   expect(readOf('two', 'manifest.json')).toBe(readOf('one', 'manifest.json'))
+  expect(readOf('one', 'front/use.html')).not.toMatch(/data-source-|fettle-findings/)
   expect(readOf('one', 'about.html')).toContain('Accepted for a while: 1')
   expect(readOf('one', 'about.html')).toContain('the page comes &lt;later&gt; this year')
 }, 60_000)
