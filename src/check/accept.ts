@@ -24,6 +24,7 @@ export function acceptFindings(
     const matching = near.filter((finding) => finding.message === message.value)
     if (matching.length === 0) matching.push(...near.filter((finding) => finding.message.includes(message.value)))
     const [first] = matching
+    const earlier = first && covered.get(first)
     const messages = new Set(matching.map((finding) => finding.message))
     if (!first) {
       if (!whole) continue
@@ -45,6 +46,13 @@ export function acceptFindings(
         place: until.place,
         related: [{ label: first.message, place: first.place }],
         help: 'correct what was accepted and take the entry out, or look at it again and write a later date',
+      })
+    } else if (earlier) {
+      report(settingRules.duplicateAcceptance, {
+        message: 'this finding is accepted twice',
+        place: message.place,
+        related: [{ label: 'the first entry, which holds', place: earlier.message.place }],
+        help: 'keep the entry whose reason and date are right, and take the other out',
       })
     } else for (const finding of matching) covered.set(finding, acceptance)
   }

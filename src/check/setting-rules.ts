@@ -29,6 +29,11 @@ export const settingRules = {
     'An entry of accepted.yaml matches no finding.',
     'The fault was put right, or the entry never fitted. If it stays, it will hide a new fault one day.',
   ),
+  duplicateAcceptance: rule(
+    'duplicate-acceptance',
+    'Two entries of accepted.yaml accept the same finding.',
+    'They give two reasons or two dates, and only one of them would be told.',
+  ),
   uncertainAcceptance: rule(
     'uncertain-acceptance',
     'An entry of accepted.yaml matches findings that say different things.',
