@@ -29,8 +29,10 @@ export function parseCsv(source: SourceText, sink: Sink): Csv {
     separator,
     header: (header?.cells ?? []).map(trimmed),
     records: rest,
+    beyond: [],
     start: source.place(0),
     columnsFrom: `the columns are read from the first line, split at ${separator === '\t' ? 'tabs' : `\`${separator}\``}`,
+    columnName: (index) => `column ${index + 1}`,
     surplusHelp: `put a text that holds \`${separator === '\t' ? 'a tab' : separator}\` in quotes`,
     headingHelp: 'name the columns of the file under `columns` in machine.yaml',
   }

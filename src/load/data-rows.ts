@@ -24,7 +24,7 @@ export interface DataFiles {
 }
 
 /** Whether a file is read as a workbook, by the end of its name. */
-export const isWorkbook = (path: string) => /\.xls\w?$/i.test(path)
+export const isWorkbook = (path: string) => /\.(xls\w?|ods)$/i.test(path)
 
 /** The cells of a table, from its CSV file or its worksheet. Undefined, with a finding, when they cannot be read. */
 export function dataRows(table: string, entry: DataEntry, files: DataFiles): Rows | undefined {

@@ -29,10 +29,14 @@ export interface TableRow {
 export interface Rows {
   header: readonly Cell[]
   records: readonly TableRow[]
+  /** The first value of each column beyond the last heading, where such values are no part of their row. */
+  beyond: readonly Cell[]
   /** Where a finding stands that is about the whole table. */
   start: Place
   /** How the headings were found, to stand before them: `the columns are read from the first line, split at ;`. */
   columnsFrom: string
+  /** What a column is called that has no heading, by its index: `column 3`, `column C`. */
+  columnName(index: number): string
   /** What to do about a row with more cells than headings. */
   surplusHelp: string
   /** What to do about headings that are not there, besides adding them. */

@@ -132,9 +132,16 @@ function matchHeader(table: TableName, file: Rows, { headings }: TableOptions, s
       const first = value === '' ? file.records.find(({ cells }) => (cells[index]?.value ?? '').trim() !== '') : undefined
       if (!first) continue
       sink(loadRules.unknownColumn, {
-        message: `column ${index + 1} has no heading and is not read`,
+        message: `${file.columnName(index)} has no heading and is not read`,
         place,
         related: [{ label: 'it holds text here', place: first.cells[index]?.place ?? first.place }],
+        help: 'write its heading, or remove the column',
+      })
+    }
+    for (const { place } of file.beyond) {
+      sink(loadRules.unknownColumn, {
+        message: `${file.columnName(place.column - 1)} has no heading and is not read`,
+        place,
         help: 'write its heading, or remove the column',
       })
     }

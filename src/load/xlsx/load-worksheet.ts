@@ -97,14 +97,19 @@ function cutRows(workbook: Workbook, { name, hidden }: Worksheet, sheet: RawShee
     if (row === headerRow || !cells.some(hasValue)) return []
     return [{ cells, place: { ...place(row, 1), endColumn: width + 1 }, sound: true }]
   })
-  reportHeadless(used.slice(1), filled, header, hasValue, sink)
   noteHidden(sheet, hidden, header, records, sink)
   return {
     header,
     records,
+    beyond: firstBeyond(
+      used.slice(1).map((row) => filled.get(row)),
+      width,
+      hasValue,
+    ),
     start: place(headerRow, 1),
     columnsFrom: `the columns are read from row ${headerRow} of the worksheet \`${name}\``,
-    surplusHelp: '',
+    columnName: (index) => `column ${columnLetters(index + 1)}`,
+    surplusHelp: 'write its heading, or remove the column',
     headingHelp: 'say in machine.yaml what the columns are called, under `columns`, or in which row the headings stand, with `headerRow`',
   }
 }
@@ -115,24 +120,9 @@ function heading(cell: Cell): Cell {
   return { value: (cell.value || above).trim().replace(/\s+/g, ' '), place: cell.place }
 }
 
-/** Values that no heading stands over are not read; each such column is reported once. */
-function reportHeadless(
-  rows: readonly number[],
-  filled: ReadonlyMap<number, ReadonlyMap<number, Cell>>,
-  header: readonly Cell[],
-  hasValue: (cell: Cell) => boolean,
-  sink: Sink,
-): void {
-  const reported = new Set<number>()
-  for (const row of rows) {
-    for (const [column, cell] of filled.get(row) ?? []) {
-      if (reported.has(column) || !hasValue(cell) || (header[column - 1]?.value ?? '') !== '') continue
-      reported.add(column)
-      sink(loadRules.unknownColumn, {
-        message: `column ${columnLetters(column)} has values and no heading: it is not read`,
-        place: cell.place,
-        help: 'give it a heading if one of our columns is meant',
-      })
-    }
-  }
+/** The first value of each column to the right of the last heading. */
+function firstBeyond(rows: readonly (ReadonlyMap<number, Cell> | undefined)[], width: number, hasValue: (cell: Cell) => boolean): Cell[] {
+  const found = new Map<number, Cell>()
+  for (const row of rows) for (const [column, cell] of row ?? []) if (column > width && !found.has(column) && hasValue(cell)) found.set(column, cell)
+  return [...found.values()]
 }

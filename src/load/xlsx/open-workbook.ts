@@ -33,6 +33,7 @@ export function openWorkbook(bytes: Uint8Array, file: string, sink: Sink): Workb
   if ('problem' in parts) return refuse(parts.problem, parts.help)
   const main = [...parts.relations('').values()].find(({ kind }) => kind === 'officeDocument')?.part
   if (main?.endsWith('.bin')) return refuse('the file is a workbook in the binary XLSB form', 'save it as an XLSX workbook')
+  if (main === undefined && parts.has('content.xml')) return refuse('the file is an OpenDocument workbook', 'save it as an XLSX workbook')
   if (main === undefined) return refuse('the file is a zip, and no XLSX workbook is in it', 'save the list as an XLSX workbook')
 
   const relations = parts.relations(main)

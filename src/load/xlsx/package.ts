@@ -67,7 +67,5 @@ function otherKind(bytes: Uint8Array): { problem: string; help: string } | undef
   }
   if (buffer.subarray(0, 2).toString('latin1') !== 'PK')
     return { problem: 'the file is no XLSX workbook', help: `${again}, or name it \`.csv\` if it is text` }
-  if (buffer.subarray(30, 100).includes('mimetypeapplication/vnd.oasis.opendocument'))
-    return { problem: 'the file is an OpenDocument workbook', help: again }
   return undefined
 }

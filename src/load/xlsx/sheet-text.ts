@@ -12,7 +12,8 @@ export function sheetText({ rows }: RawSheet, textOf: (raw: RawCell) => Cell): s
     const cells: string[] = []
     for (const raw of rows.get(row) ?? []) {
       while (cells.length < raw.column - 1) cells.push('')
-      cells[raw.column - 1] = onOneLine(raw.kind === 'error' ? (raw.value ?? '') : textOf(raw).value)
+      const { value, fault } = textOf(raw)
+      cells[raw.column - 1] = onOneLine(fault ? (raw.value ?? '') : value)
     }
     lines.push(cells.join('\t'))
   }
