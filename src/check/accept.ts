@@ -1,5 +1,5 @@
 import type { Acceptance } from '../model/acceptance.ts'
-import type { Finding } from '../source/finding.ts'
+import type { Finding, Problem } from '../source/finding.ts'
 import { type Report, settingRules } from './setting-rules.ts'
 
 export interface AcceptedFinding {
@@ -16,6 +16,7 @@ export function acceptFindings(
   acceptances: readonly Acceptance[],
   { today, whole, report }: { today: string; whole: boolean; report: Report },
 ): { open: readonly Finding[]; accepted: readonly AcceptedFinding[] } {
+  const byRule = Map.groupBy(findings, ({ rule }) => rule)
   const byRuleAndFile = Map.groupBy(findings, ({ rule, place }) => key(rule, place.file))
   const covered = new Map<Finding, Acceptance>()
   for (const acceptance of acceptances) {
@@ -28,10 +29,10 @@ export function acceptFindings(
     const messages = new Set(matching.map((finding) => finding.message))
     if (!first) {
       if (!whole) continue
+      const elsewhere = (byRule.get(rule.value) ?? []).find((finding) => finding.message.includes(message.value))
       report(settingRules.emptyAcceptance, {
         message: `\`${rule.value}\` finds nothing like this in \`${file.value}\``,
-        place: message.place,
-        help: near[0] ? `it finds there: ${near[0].message}` : 'take the entry out',
+        ...wayOutOfEmpty(acceptance, near[0], elsewhere),
       })
     } else if (messages.size > 1) {
       report(settingRules.uncertainAcceptance, {
@@ -63,6 +64,19 @@ export function acceptFindings(
       return acceptance ? [{ finding, acceptance }] : []
     }),
   }
+}
+
+/**
+ * Where an entry that matches nothing goes wrong, and the way out. Another file is named only where the entry names
+ * none: otherwise its reason would be taken for a fault that nobody looked at.
+ */
+function wayOutOfEmpty({ file, isFile, folder, message }: Acceptance, near?: Finding, elsewhere?: Finding): Pick<Problem, 'place' | 'note' | 'help'> {
+  if (isFile) return { place: message.place, help: near ? `it finds there: ${near.message}` : 'take the entry out' }
+  const wrongPath = { place: file.place, note: 'there is no such file' }
+  if (!elsewhere) return { ...wrongPath, help: 'write the path from the machine folder, or take the entry out if the file is gone' }
+  const found = elsewhere.place.file
+  const path = found.startsWith(folder) ? found.slice(folder.length) : found
+  return { ...wrongPath, help: `write \`${path}\` if this is the finding that was looked at` }
 }
 
 const key = (rule: string, file: string) => `${rule}\n${file}`

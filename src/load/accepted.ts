@@ -26,7 +26,8 @@ export function loadAccepted(source: SourceText, machine: Folder, shared: Folder
     return {
       rule: at('rule', rule),
       file: at('file', file),
-      path: pathOf(file, machine, shared),
+      ...fileOf(file, machine, shared),
+      folder: machine.label,
       message: at('message', message),
       reason: reason.trim(),
       until: at('until', until),
@@ -36,7 +37,9 @@ export function loadAccepted(source: SourceText, machine: Folder, shared: Folder
 
 const sharedPrefix = 'content/'
 
-function pathOf(file: string, machine: Folder, shared: Folder): string {
-  const isShared = file.startsWith(sharedPrefix) && machine.size(file) === undefined
-  return isShared ? shared.label + file.slice(sharedPrefix.length) : machine.label + file
+function fileOf(file: string, machine: Folder, shared: Folder): Pick<Acceptance, 'path' | 'isFile'> {
+  const own = { path: machine.label + file, isFile: machine.size(file) !== undefined }
+  if (own.isFile || !file.startsWith(sharedPrefix)) return own
+  const below = file.slice(sharedPrefix.length)
+  return { path: shared.label + below, isFile: shared.size(below) !== undefined }
 }

@@ -14,6 +14,10 @@ export interface Acceptance {
   file: Located<string>
   /** The file as findings name it. */
   path: string
+  /** Whether there is such a file. */
+  isFile: boolean
+  /** What findings put before a path of the machine folder: `example-machine/`, or empty. */
+  folder: string
   /** The message of the finding, or a part of it. */
   message: Located<string>
   reason: string

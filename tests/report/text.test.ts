@@ -163,6 +163,8 @@ describe('an accepted finding', () => {
     rule: at('not-text'),
     file: at('photo.mdx'),
     path: 'photo.mdx',
+    isFile: true,
+    folder: '',
     message: at('the file'),
     reason: 'the camera writes it so',
     until: at('2027-03-31'),
