@@ -8,5 +8,10 @@ process.on('uncaughtException', (error) => {
   process.stderr.write(`fettle: stopped: ${error.stack ?? error.message}\n`)
   process.exit(2)
 })
+// `fettle explain | head` closes the pipe early: nobody reads what is left, and nothing has gone wrong.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0)
+  throw error
+})
 const { main } = await import('./main.ts')
 process.exitCode = await main(process.argv.slice(2))

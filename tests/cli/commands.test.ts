@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { runFettle } from './run-fettle.ts'
+import { runFettle, startFettle } from './run-fettle.ts'
 
 describe('fettle', () => {
   test.each([
@@ -54,4 +54,15 @@ describe('fettle check', () => {
     expect(ran.code).toBe(1)
     expect(ran.stdout).toContain('tests/fixtures/load/machine.yaml:1:1: error: the folder ')
   })
+})
+
+test('a reader that closes the pipe early is no fault', async () => {
+  const child = startFettle(['explain'])
+  let errors = ''
+  child.stderr?.on('data', (text) => {
+    errors += text
+  })
+  child.stdout?.once('data', () => child.stdout?.destroy())
+  await new Promise((ended) => child.once('close', ended))
+  expect(errors).toBe('')
 })
