@@ -1,6 +1,7 @@
 import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
+import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
 import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { bareTag } from './rules/bare-tag.ts'
@@ -46,6 +47,8 @@ import { supersededDrawing } from './rules/superseded-drawing.ts'
 import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
 import { surplusSheet } from './rules/surplus-sheet.ts'
+import { symbolAddressDiffers } from './rules/symbol-address-differs.ts'
+import { symbolNotInController } from './rules/symbol-not-in-controller.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
@@ -87,6 +90,7 @@ import { wrongSignalState } from './rules/wrong-signal-state.ts'
 export const rules: readonly Rule[] = [
   addressAgainstType,
   addressGrammar,
+  addressNotInIoList,
   alarmWithoutDevice,
   alarmWithoutRecovery,
   bareTag,
@@ -132,6 +136,8 @@ export const rules: readonly Rule[] = [
   supersededPart,
   supersessionCycle,
   surplusSheet,
+  symbolAddressDiffers,
+  symbolNotInController,
   tagGrammar,
   tagNotOnSheet,
   taskWithoutInterval,

@@ -4,6 +4,7 @@ import { readBytes } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import type { Rows } from './rows.ts'
+import { parsePlcopen } from './symbols/plcopen.ts'
 import { loadWorksheet } from './xlsx/load-worksheet.ts'
 import type { YamlValue } from './yaml.ts'
 
@@ -45,6 +46,7 @@ export function dataRows(table: string, entry: DataEntry, files: DataFiles): Row
         help: 'take it out, or name the workbook',
       })
   const source = read(machine, entry.file)
+  if (/\.xml$/i.test(entry.file)) return source && parsePlcopen(source, sink)
   return source && parseCsv(source, sink)
 }
 

@@ -19,6 +19,8 @@ import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
 import { checkShape } from './shape.ts'
 import { loadSheets } from './sheets.ts'
+import { signalsOfSymbols } from './symbols/signals-of-symbols.ts'
+import { tagPattern } from './symbols/tag-pattern.ts'
 import { loadTable, type TableRows } from './table.ts'
 import { tableReferences } from './table-references.ts'
 import { parseYaml } from './yaml.ts'
@@ -82,9 +84,13 @@ export function loadMachine(
     return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
+  const symbols = table('symbols')
+  const found = file.data.signals || !file.data.symbols ? undefined : tagPattern(file, yaml, sink)
+  const fromSymbols = found && signalsOfSymbols(symbols.rows, devices.rows, found.pattern, sink)
+  const signalTable = table('signals')
   const tables = {
     devices,
-    signals: asTheirDevices(table('signals'), devices),
+    signals: asTheirDevices(fromSymbols ? { ...signalTable, rows: fromSymbols } : signalTable, devices),
     cards: table('cards'),
     parts: table('parts'),
     alarms: table('alarms'),
@@ -117,6 +123,8 @@ export function loadMachine(
     devices: tables.devices.rows,
     signals,
     spares,
+    ioList: file.data.signals ? wholeTable(signalTable) : undefined,
+    symbols: file.data.symbols ? wholeTable(symbols) : undefined,
     cards: tables.cards.rows,
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
@@ -158,6 +166,9 @@ export function loadMachine(
     acceptances: accepted ? loadAccepted(accepted, machine, shared, sink) : [],
   })
 }
+
+/** The rows of a table of which none is lost. */
+const wholeTable = <T extends TableName>({ rows, broken, readable }: TableRows<T>) => (readable && broken.length === 0 ? rows : undefined)
 
 /** Kinds whose table could not be read: one finding says so, and not one for each reference to it. */
 function unreadKinds(

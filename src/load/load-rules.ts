@@ -83,6 +83,19 @@ export const loadRules = {
     'They are read like the others; whoever looks at the workbook does not see them.',
     'note',
   ),
+  brokenVariableList: rule(
+    'broken-variable-list',
+    'The variable list of the controller is no PLCopen XML.',
+    'Its variables cannot be compared with the I/O list, and give no signals.',
+    'error',
+    'PLCopen TC6 XML; IEC 61131-10',
+  ),
+  variableWithoutTag: rule(
+    'variable-without-tag',
+    'An input or output of the controller belongs to no device.',
+    'There is no I/O list, so the signal of this device is missing from the manual.',
+    'warning',
+  ),
   missingFile: rule('missing-file', 'machine.yaml names a data file that is not there.', 'Everything in it would be missing from the manual.'),
   missingColumn: rule('missing-column', 'A data file lacks a column that is needed.', 'No row of the file can be used without it.'),
   unknownColumn: rule(

@@ -3,9 +3,10 @@ import { fromXml } from 'xast-util-from-xml'
 import { toXml } from 'xast-util-to-xml'
 import type { Sheet, SheetText } from '../model/machine.ts'
 import { type Place, startOfFile } from '../source/place.ts'
-import { offsetOf, type SourceText } from '../source/source-text.ts'
+import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { identity, type Matrix, multiply, parseTransform } from './svg-transform.ts'
+import { xmlFault } from './xml-fault.ts'
 
 /** Reads one SVG sheet: cleans it and finds its texts. An empty sheet, with a finding, when it is broken. */
 export function parseSheet(source: SourceText, number: number, sink: Sink): Sheet {
@@ -23,12 +24,9 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
   try {
     tree = fromXml(source.text)
   } catch (error) {
-    const outer = error instanceof Error ? error : new Error(String(error))
-    const thrown = outer.cause instanceof Error ? outer.cause : outer
-    const { line, column } = thrown as { line?: number; column?: number }
-    const offset = line && column ? offsetOf(source, line, column) : 0
+    const { reason, offset } = xmlFault(error, source)
     sink(loadRules.brokenDrawing, {
-      message: `the sheet is not valid XML: ${thrown.message.replace(/\s*\(line \d+.*$/s, '').toLowerCase()}`,
+      message: `the sheet is not valid XML: ${reason}`,
       place: source.place(offset, offset + 1),
     })
     return empty

@@ -11,6 +11,7 @@ const named: Record<TableName, Readonly<Record<string, NamedThing>>> = {
   drawings: { supersededBy: 'drawing', fits: 'option' },
   alarms: { area: 'area', tags: 'tag', fits: 'option' },
   formats: { tag: 'tag', fits: 'option' },
+  symbols: {},
 }
 
 interface AnyRow {

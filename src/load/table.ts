@@ -31,6 +31,7 @@ const names: Record<TableName, string> = {
   drawings: 'drawing register',
   alarms: 'alarm list',
   formats: 'list of formats',
+  symbols: 'variable list',
 }
 
 export function loadTable<T extends TableName>(table: T, file: Rows, options: TableOptions, sink: Sink): TableRows<T> {

@@ -76,6 +76,12 @@ export function sameAddress(address: string): string {
     .replace(/^%([IQM])X(?=\d)/, '%$1')
 }
 
+/** The same text for two addresses that are one place in the controller, in whatever form they are written: `%IX0.3`, `I0.3`. */
+export function locationKey(address: string): string {
+  const read = readAddress(address)
+  return read && read.levels.length > 0 ? `${read.area} ${read.widthBit} ${read.levels.join('.')}` : sameAddress(address)
+}
+
 const inputTypes: readonly string[] = ['DI', 'SDI', 'AI', 'RTD', 'TC', 'CNT', 'ENC'] satisfies Signal['type']['value'][]
 
 /** Whether a signal of this type goes into the controller; otherwise it comes out of it. */

@@ -16,6 +16,7 @@ export type Signal = Row<'signals'>
 export type Card = Row<'cards'>
 export type Part = Row<'parts'>
 export type Alarm = Row<'alarms'>
+export type ControllerSymbol = Row<'symbols'>
 export type FormatSetting = Row<'formats'>
 
 /** A text on a drawing sheet, in the units of the sheet's viewBox. */
@@ -201,6 +202,10 @@ export interface Machine {
   signals: readonly Signal[]
   /** Rows of the I/O list for channels that are kept free. Their tag is empty or says so. */
   spares: readonly Signal[]
+  /** Every row of the I/O list, whatever the unit; undefined where there is none or a row could not be read. */
+  ioList: readonly Signal[] | undefined
+  /** Variables of the controller; undefined where there is no list of them or a row of it could not be read. */
+  symbols: readonly ControllerSymbol[] | undefined
   cards: readonly Card[]
   parts: readonly Part[]
   drawings: readonly Drawing[]

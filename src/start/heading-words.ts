@@ -123,4 +123,10 @@ export const headingWords: { readonly [T in TableName]: Readonly<Record<string, 
     unit: ['unit', 'einheit', 'unidad'],
     tag: ['tag', 'device', 'bmk', 'betriebsmittel', 'aparato'],
   },
+  symbols: {
+    name: ['name', 'symbol', 'variable', 'simbolo', 'nombre'],
+    address: ['address', 'logical address', 'adresse', 'operand', 'direccion'],
+    type: ['type', 'data type', 'datentyp', 'typ', 'tipo'],
+    comment: ['comment', 'description', 'kommentar', 'comentario'],
+  },
 }

@@ -126,6 +126,19 @@ export const machineFile = z.strictObject({
     drawings: dataFile.optional(),
     alarms: dataFile.optional(),
     formats: dataFile.optional(),
+    symbols: z
+      .strictObject({
+        ...dataFile.shape,
+        tag: z
+          .string()
+          .min(1)
+          .optional()
+          .describe(
+            'Pattern that finds the device tag in the name or comment of a variable, for a machine without an I/O list: `^I_(?<tag>[A-Z]+\\d+)`',
+          ),
+      })
+      .optional()
+      .describe('Variables of the controller, as PLCopen XML or a list. Compared with the I/O list; the source of the signals where there is none'),
     energy: z.strictObject({ file: z.string() }).optional(),
   }),
 })

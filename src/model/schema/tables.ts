@@ -20,7 +20,7 @@ export interface Column {
   description: string
 }
 
-export type TableName = 'devices' | 'signals' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats'
+export type TableName = 'devices' | 'signals' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats' | 'symbols'
 
 const fits = { type: 'list', description: 'Options for which the row is kept; empty: always' } as const satisfies Column
 
@@ -131,6 +131,12 @@ export const tables = {
     unit: { type: 'identifier', required: true, description: 'Unit of the value' },
     tag: { type: 'identifier', description: 'Device or scale on which it is set' },
     fits,
+  },
+  symbols: {
+    name: { type: 'identifier', required: true, description: 'Variable name in the controller' },
+    address: { type: 'identifier', description: 'Where it lies: %IX0.0. Empty: no input or output' },
+    type: { type: 'identifier', description: 'Data type of IEC 61131-3: BOOL, INT' },
+    comment: { type: 'identifier', description: 'Its comment; may name the device' },
   },
 } as const satisfies Record<TableName, Record<string, Column>>
 
