@@ -4,6 +4,7 @@ import { addressGrammar } from './rules/address-grammar.ts'
 import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
 import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
+import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
@@ -68,6 +69,7 @@ import { unknownEnergySource } from './rules/unknown-energy-source.ts'
 import { unknownImage } from './rules/unknown-image.ts'
 import { unknownLesson } from './rules/unknown-lesson.ts'
 import { unknownLockout } from './rules/unknown-lockout.ts'
+import { unknownNumberInProse } from './rules/unknown-number-in-prose.ts'
 import { unknownOption } from './rules/unknown-option.ts'
 import { unknownPage } from './rules/unknown-page.ts'
 import { unknownPart } from './rules/unknown-part.ts'
@@ -93,6 +95,7 @@ export const rules: readonly Rule[] = [
   addressNotInIoList,
   alarmWithoutDevice,
   alarmWithoutRecovery,
+  bareNumber,
   bareTag,
   cardWithoutSignals,
   channelOutOfRange,
@@ -157,6 +160,7 @@ export const rules: readonly Rule[] = [
   unknownImage,
   unknownLesson,
   unknownLockout,
+  unknownNumberInProse,
   unknownOption,
   unknownPage,
   unknownPart,

@@ -1,4 +1,5 @@
 import type { AnyPage, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import { bareNumbers } from '../model/prose/bare-numbers.ts'
 import { bareTags } from '../model/prose/bare-tags.ts'
 import { proseOf } from '../model/prose/prose-of.ts'
 import { optionsKey } from '../model/units.ts'
@@ -7,7 +8,8 @@ import { anchorsOf, fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
-export interface Everything extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent' | 'prose' | 'bareTags'> {
+export interface Everything
+  extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent' | 'prose' | 'bareTags' | 'bareNumbers'> {
   pages: readonly LoadedPage[]
   /** `<kind>:<id>` of what is there and cannot be used. */
   broken: readonly { name: string; place: Place }[]
@@ -77,7 +79,8 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     absent,
   }
   const prose = once(() => [...proseOf(linked)])
-  return { ...linked, prose, bareTags: once(() => bareTags(linked, prose())) }
+  const tags = once(() => bareTags(linked, prose()))
+  return { ...linked, prose, bareTags: tags, bareNumbers: once(() => bareNumbers(linked, prose(), tags())) }
 }
 
 /** What is costly and asked for by several rules is made once, and not before. */

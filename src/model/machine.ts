@@ -1,6 +1,7 @@
 import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
 import type { EnergyForm, EnergySourceInput } from './schema/energy-file.ts'
@@ -183,7 +184,7 @@ export interface InputFile {
 }
 
 /** A unit of the machine without what is read out of its words. */
-export type LinkedMachine = Omit<Machine, 'prose' | 'bareTags'>
+export type LinkedMachine = Omit<Machine, 'prose' | 'bareTags' | 'bareNumbers'>
 
 /** One unit of the machine: everything fitted to it, linked. Nothing changes after it is made. */
 export interface Machine {
@@ -231,6 +232,8 @@ export interface Machine {
   prose(): readonly Prose[]
   /** The bare tags in it; none where the device list could not be read. */
   bareTags(): readonly BareTag[]
+  /** The bare numbers of drawings, parts and alarms in it. */
+  bareNumbers(): readonly BareNumber[]
   /** Input files with their hashes, sorted by path. */
   inputs: readonly InputFile[]
 }

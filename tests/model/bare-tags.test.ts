@@ -5,6 +5,7 @@ import type { Machine } from '../../src/model/machine.ts'
 import { tagReader } from '../../src/model/prose/tag-reader.ts'
 import { loadSound } from '../sound-machine.ts'
 import { seededSlips } from './seeded-slips.ts'
+import { tradeWords } from './trade-words.ts'
 
 const machines = loadMachine(diskFolder('example-machine', ''), diskFolder('content', 'content/')).machines
 
@@ -35,17 +36,6 @@ function machineWith(designation: string, tags: readonly string[]): Machine {
 
 /** What is found in a text: `unknown PRS205`. */
 const found = (machine: Machine, text: string) => tagReader(machine)(text).map(({ is, written }) => `${is} ${written}`)
-
-// Words of the trade, from memory: none of them names a device, whatever letters the machine uses.
-const tradeWords = `M3 M4 M5 M6 M8 M10 M12 M16 M20 M12x1 M8x1 M30x1.5 G1/4 G1/2 G3/8 G1 R1/2 Rc1/4 Tr20x4 NPT1/4 DN15 DN25 DN50 DN100
-  PN6 PN10 PN16 PN40 H7 h6 g6 F7 k6 H7/g6 IT7 Ra1.6 IP20 IP54 IP65 IP67 IP68 IP69K IK08 NEMA4 NEMA4X NEMA12 SIL2 SIL3 PLd PLe CAT3 CAT5 CAT5e Cat6
-  FFP2 FFP3 Pt50 Pt100 PT100 Pt500 Pt1000 Ni100 Cu10 NTC10 PTC130 RS232 RS422 RS485 RS-485 EIA485 RJ11 RJ45 USB2 USB3 AWG14 CR2032 LR6 LR44 GU10 E10 E14 E27
-  BA9s S235 S235JR S355 S355J2 AISI304 St37 St52 Fe360 C45 C45E PA6 PA66 PA12 HRC58 NBR70 FKM75 EPDM70 VG32 VG46 VG220 ISO-VG46 HLP46 CLP220 NLGI2
-  UN1824 UN1950 CO2 H2O SF6 R134a R410A R744 ISO7010 ISO13849 EN60204 IEC61131 DIN471 ANSI70 NFPA79 UL508A ASTM53 RAL7035 T5 T10 AT5 AT10 HTD5 SPA1000 XPZ900
-  A4 A3 F1 F5 F12 L1 L2 L3 U1 V1 W1 U2 X1 X2:14 K1 Q4 N1 0V 24V 24VDC 24V-DC 230VAC 400V 4-20mA 10A 16A 3kW 5kN 10kHz 50Hz 10bar 6mm2 1.5mm2 0.3m 20min
-  10min 5L 25x10 3x1.5 4G1.5 IPv4 UTF8 H264 NaOH PNP NPN STO SS1 T1 2D 3D 2-wire 3-wire 4-way 5/2-way 1st 2nd 3rd 12-pin 8-pole`
-  .split(/\s+/)
-  .filter((word) => word !== '')
 
 describe('words of the trade', () => {
   test('are no tags on any of three machines', () => {

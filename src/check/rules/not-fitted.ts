@@ -35,13 +35,21 @@ export const notFitted: Rule = {
   },
 }
 
-/** Tags that the words of a page or of the data name without an element. */
+/** What the words of a page or of the data name without an element. */
 function bareReferences(machine: Machine): Pick<Reference, 'kind' | 'id' | 'place' | 'page'>[] {
-  return machine
+  const tags = machine
     .bareTags()
-    .flatMap(({ mention: { tag, start, end }, prose: { page, language, place } }) =>
-      tag === undefined ? [] : [{ kind: 'tag' as const, id: tag, place: place(start, end), ...(page ? { page: { page, language } } : {}) }],
-    )
+    .flatMap(({ mention, prose }) => (mention.tag === undefined ? [] : [{ kind: 'tag' as const, id: mention.tag, mention, prose }]))
+  const numbers = machine.bareNumbers().flatMap(({ mention, prose }) => {
+    const [kind, ...others] = mention.kinds
+    return mention.known && kind !== undefined && others.length === 0 ? [{ kind, id: mention.written, mention, prose }] : []
+  })
+  return [...tags, ...numbers].map(({ kind, id, mention: { start, end }, prose: { page, language, place } }) => ({
+    kind,
+    id,
+    place: place(start, end),
+    ...(page ? { page: { page, language } } : {}),
+  }))
 }
 
 function advice(option: string | undefined, onPage: boolean): string {
