@@ -16,7 +16,7 @@ const tableOf: Readonly<Record<string, RecordTable>> = {
 /** The data of the units of a machine: each row that is fitted to one of them, once. `unread`: lists beyond those that the machines name. */
 export function recordsOf(machines: readonly [Machine, ...Machine[]], unread: readonly RecordTable[] = []): MachineRecords {
   const [{ file, absent, unread: kinds, sourceLanguage: source }] = machines
-  const rows = <T extends TableName>(table: T) =>
+  const rows = <T extends Exclude<RecordTable, 'energy'>>(table: T) =>
     [...new Set(machines.flatMap((machine): readonly object[] => machine[table]))].map((row) => rowOf(table, row, source))
   const deviceFits = new Map(machines.flatMap(({ devices }) => devices.map(({ tag, fits }) => [tag.value, fits] as const)))
   const signals = [...new Set(machines.flatMap((machine) => machine.signals))].map((signal) =>

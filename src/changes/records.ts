@@ -1,7 +1,8 @@
 import type { TableName } from '../model/schema/tables.ts'
 import type { Place } from '../source/place.ts'
 
-export type RecordTable = TableName | 'energy'
+/** The variables of the controller are compared with the I/O list, and are no data of the machine of their own. */
+export type RecordTable = Exclude<TableName, 'symbols'> | 'energy'
 
 /** Every list of a machine's data, in the order in which a release holds them. */
 export const recordTables: readonly RecordTable[] = ['devices', 'signals', 'cards', 'parts', 'drawings', 'alarms', 'formats', 'energy']
