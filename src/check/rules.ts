@@ -78,6 +78,7 @@ import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
 import { unknownTagOnDrawing } from './rules/unknown-tag-on-drawing.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
+import { unknownTerminal } from './rules/unknown-terminal.ts'
 import { unknownUnit } from './rules/unknown-unit.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
@@ -169,6 +170,7 @@ export const rules: readonly Rule[] = [
   unknownTagInProse,
   unknownTagOnDrawing,
   unknownTerm,
+  unknownTerminal,
   unknownUnit,
   unreachablePage,
   unusedDrawing,

@@ -48,6 +48,10 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
     })
 
   const devices = keep(rest.devices, 'tag', ({ tag }) => tag)
+  const leftOut = (row: (typeof rest.signals)[number]) => !kept(row.fits.map(({ value }) => value))
+  for (const row of [...rest.signals, ...rest.spares].filter(leftOut))
+    if (row.terminal)
+      absent.set(`terminal:${row.terminal.value}`, { reason: 'left-out', place: row.terminal.place, fits: row.fits.map(({ value }) => value) })
   const energy = keep(rest.energy, 'energy', ({ id }) => id)
   const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
   const keptPages = pages.filter(({ page }) => {

@@ -153,6 +153,8 @@ export function loadMachine(
     ],
     unread: new Set<NamedThing>([
       ...unreadKinds(tables, register),
+      // A row that could not be read may hold the terminal.
+      ...(tables.signals.readable && tables.signals.broken.length === 0 ? [] : (['terminal'] as const)),
       ...(file.data.energy && !energy.readable ? (['energy'] as const) : []),
       ...(training && !trained.readable ? (['role'] as const) : []),
       ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),

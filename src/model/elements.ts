@@ -1,7 +1,7 @@
 import { signalTypes } from './schema/tables.ts'
 
 /** What an attribute of an MDX element refers to, if it names something that the machine must have. */
-export type ReferenceKind = 'option' | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area'
+export type ReferenceKind = 'option' | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area' | 'terminal'
 
 export interface Attribute {
   required?: true
@@ -57,6 +57,10 @@ export const elements: Record<string, Element> = {
     },
   },
   Alarm: { description: 'An alarm', attributes: { number: { required: true, refersTo: 'alarm', description: 'Alarm number' } } },
+  Terminal: {
+    description: 'A terminal in the cabinet, linked to the device whose signal is on it',
+    attributes: { id: { required: true, refersTo: 'terminal', description: 'Terminal as in the I/O list: X2:14' } },
+  },
   Page: {
     description: 'Another page; its own title is shown where the element is empty',
     attributes: { id: { required: true, refersTo: 'page', description: '<collection>/<page>, with #anchor for a heading' } },

@@ -23,6 +23,8 @@ export interface Graph {
   area(id: string | undefined): Area | undefined
   pagesIn<C extends AnyPage['collection']>(collection: C): readonly Extract<AnyPage, { collection: C }>[]
   signalsOf(tag: string): readonly Signal[]
+  /** The device whose signal is on a terminal; the first one of the I/O list. */
+  deviceOnTerminal(terminal: string): Device | undefined
   alarmsOf(tag: string): readonly Alarm[]
   /** Pages whose frontmatter or body, in the source language, name the device. */
   pagesNaming(tag: string): readonly AnyPage[]
@@ -58,6 +60,7 @@ export function graphOf(machine: Machine): Graph {
   const alarms = indexBy(machine.alarms, ({ number }) => number.value)
   const pages = indexBy(machine.pages, ({ id }) => id)
   const signals = groupBy(machine.signals, ({ tag }) => [tag.value])
+  const onTerminal = groupBy(machine.signals, ({ terminal }) => (terminal ? [terminal.value] : []))
   const alarmsByTag = groupBy(machine.alarms, ({ tags }) => tags.map(({ value }) => value))
   const devicesByPart = groupBy(machine.devices, ({ part }) => (part ? [part.value] : []))
   const readSheet = sheetReader(machine)
@@ -96,6 +99,7 @@ export function graphOf(machine: Machine): Graph {
     area: (id) => (id === undefined ? undefined : areas.get(id)),
     energy: (id) => machine.energy.find((source) => source.id.value === id),
     signalsOf: (tag) => signals.get(tag) ?? [],
+    deviceOnTerminal: (terminal) => devices.get(onTerminal.get(terminal)?.[0]?.tag.value ?? ''),
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
     lessonsOf: ({ tag, technology }) => inOrder([lessonsByTag.get(tag.value), technology && lessonsByTechnology.get(technology.value)], lessonOrder),

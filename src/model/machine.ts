@@ -152,6 +152,7 @@ export type NamedThing =
   | 'role'
   | 'lesson'
   | 'lockout'
+  | 'terminal'
 
 /** A place where an author names something that the machine must have. */
 export interface Reference {

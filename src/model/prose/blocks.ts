@@ -6,7 +6,7 @@ import { scanOpeningTag } from '../opening-tag.ts'
 import { locatedProse, type Prose, standIn } from './prose.ts'
 
 /** Elements that stand in a sentence; every other one begins and ends a block. */
-const inline = new Set(['Tag', 'Part', 'Drawing', 'Alarm', 'Page', 'Term', 'Fact', 'Anchor'])
+const inline = new Set(['Tag', 'Part', 'Drawing', 'Alarm', 'Terminal', 'Page', 'Term', 'Fact', 'Anchor'])
 const worded = ['state', 'expect', 'basis', 'alt', 'caption'] as const
 const flowing = new Set<Nodes['type']>(['emphasis', 'strong', 'delete', 'link', 'linkReference'])
 

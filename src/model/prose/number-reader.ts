@@ -5,7 +5,7 @@ import { dashes, looks, unseen } from './look-alikes.ts'
 import { isTradeWord } from './trade-words.ts'
 
 /** What else than devices carries a number in the data. */
-export const numberedKinds = ['drawing', 'part', 'alarm'] as const
+const numberedKinds = ['drawing', 'part', 'alarm'] as const
 export type NumberedKind = (typeof numberedKinds)[number]
 
 /** A drawing, part or alarm number in words, without an element. Offsets are those of the text it was found in. */

@@ -20,6 +20,7 @@ import Steps from './Steps.astro'
 import Table from './Table.astro'
 import Tag from './Tag.astro'
 import Term from './Term.astro'
+import Terminal from './Terminal.astro'
 
 /**
  * The component of every element that a page may use (model/elements.ts), and of Markdown's own link, picture
@@ -45,6 +46,7 @@ export const registry = {
   Table,
   Tag,
   Term,
+  Terminal,
   a: Link,
   img: Image,
   table: MarkdownTable,
