@@ -95,7 +95,8 @@ describe('fettle build', () => {
 
   test('a folder of somebody else is never replaced', async () => {
     const own = join(dir, 'own')
-    cpSync('tests/fixtures/load', own, { recursive: true })
+    mkdirSync(own)
+    writeFileSync(join(own, 'README.txt'), 'mine')
     const ran = await runFettle(['build', 'example-machine', '--out', own, '--no-zip'])
     expect(ran.code).toBe(2)
     expect(readdirSync(own)).toEqual(['README.txt'])
