@@ -80,6 +80,7 @@ import { unknownTagOnDrawing } from './rules/unknown-tag-on-drawing.ts'
 import { unknownTerm } from './rules/unknown-term.ts'
 import { unknownTerminal } from './rules/unknown-terminal.ts'
 import { unknownUnit } from './rules/unknown-unit.ts'
+import { unknownZone } from './rules/unknown-zone.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedPart } from './rules/unused-part.ts'
@@ -172,6 +173,7 @@ export const rules: readonly Rule[] = [
   unknownTerm,
   unknownTerminal,
   unknownUnit,
+  unknownZone,
   unreachablePage,
   unusedDrawing,
   unusedPart,

@@ -13,7 +13,7 @@ import { placeOf } from './mdx.ts'
 import { suggestKey } from './suggest-key.ts'
 
 /** A reference as the body alone shows it; the page and its options are added when it is linked. */
-export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet'> & Partial<Pick<Reference, 'fits' | 'listed'>>
+export type BodyReference = Pick<Reference, 'kind' | 'id' | 'place' | 'anchor' | 'sheet' | 'zone'> & Partial<Pick<Reference, 'fits' | 'listed'>>
 
 export interface BodyFacts {
   headings: Heading[]
@@ -186,8 +186,11 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
       })
   }
   const sheet = node.name === 'Drawing' ? placed.get('sheet') : undefined
-  const last = references.findLast(({ kind }) => kind === 'drawing')
+  const last = placed.get('number')?.value ? references.findLast(({ kind }) => kind === 'drawing') : undefined
   if (sheet && last && isDecimal(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
+  const zone = node.name === 'Drawing' ? placed.get('zone') : undefined
+  // A sheet that is no number is reported as such.
+  if (zone && last && (!sheet || last.sheet)) last.zone = zone
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
   if (node.name === 'Fact' && !placed.has('tag') && !walk.perDevice) {

@@ -54,6 +54,7 @@ export const elements: Record<string, Element> = {
       number: { required: true, refersTo: 'drawing', description: 'Drawing number' },
       sheet: { number: true, description: 'Sheet, from 1' },
       tag: { refersTo: 'tag', description: 'Device to mark on the sheet' },
+      zone: { description: 'Zone of the sheet to mark, where no device is named: B4' },
     },
   },
   Alarm: { description: 'An alarm', attributes: { number: { required: true, refersTo: 'alarm', description: 'Alarm number' } } },

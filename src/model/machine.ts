@@ -166,6 +166,8 @@ export interface Reference {
   anchor?: Located<string>
   /** Sheet of a reference to a drawing. */
   sheet?: Located<number>
+  /** Zone of the sheet, as written. */
+  zone?: Located<string>
   /** Options under which the place that refers is kept; empty: always. */
   fits: readonly string[]
   /** It stands in a list for every unit: a unit that does not have the thing leaves it out. */

@@ -114,6 +114,7 @@ export const en = {
   drawings: 'Drawings',
   drawing: 'Drawing',
   sheet: 'Sheet',
+  zone: 'Zone',
   sheetOf: 'Sheet {sheet} of {sheets}',
   drawingKind: 'Kind',
   kindSchematic: 'schematic',

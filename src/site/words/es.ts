@@ -116,6 +116,7 @@ export const es: Labels = {
   drawings: 'Planos',
   drawing: 'Plano',
   sheet: 'Hoja',
+  zone: 'Zona',
   sheetOf: 'Hoja {sheet} de {sheets}',
   drawingKind: 'Tipo',
   kindSchematic: 'esquema',
