@@ -25,6 +25,7 @@ import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
+import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
@@ -118,6 +119,7 @@ export const rules: readonly Rule[] = [
   emptyRange,
   halfPosition,
   incompleteSafetyMessage,
+  linkedHeadingWithoutId,
   lookAlikeTag,
   notFitted,
   overlappingAddress,

@@ -1,15 +1,15 @@
 import type { RootContent } from 'mdast'
 import type {} from 'mdast-util-mdx'
-import type { PageText } from '../model/machine.ts'
+import type { PageText, TranslatedText } from '../model/machine.ts'
 
 /**
  * Gives a translation the anchors of its source as well, so that a link from a page that is not translated leads
  * to the same place. With as many headings as the source has, each anchor stands at its own heading; otherwise
  * at the head of the page.
  */
-export function alignAnchors<T extends PageText>(translation: T, source: PageText): T {
+export function alignAnchors<T extends PageText>(translation: T, source: PageText): T & Pick<TranslatedText, 'anchorsAtHead'> {
   const missing = [...source.anchors].filter((anchor) => !translation.anchors.has(anchor))
-  if (missing.length === 0) return translation
+  if (missing.length === 0) return { ...translation, anchorsAtHead: new Set() }
   const paired = translation.headings.length === source.headings.length
   const at = new Map<number, string[]>()
   for (const anchor of missing) {
@@ -22,7 +22,8 @@ export function alignAnchors<T extends PageText>(translation: T, source: PageTex
     if (node.type === 'heading') children.push(...(at.get(heading++) ?? []).map(anchorElement))
     children.push(node)
   }
-  return { ...translation, body: { ...translation.body, children }, anchors: new Set([...translation.anchors, ...source.anchors]) }
+  const anchors = new Set([...translation.anchors, ...source.anchors])
+  return { ...translation, body: { ...translation.body, children }, anchors, anchorsAtHead: new Set(at.get(-1)) }
 }
 
 function anchorElement(id: string): RootContent {

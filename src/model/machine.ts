@@ -110,6 +110,8 @@ export interface PageText {
 export interface TranslatedText extends PageText {
   frontmatter: Translation
   placeOf(path: readonly (string | number)[]): Place
+  /** Anchors of the source that lead to the head of the translation, because nothing tells where else. */
+  anchorsAtHead: ReadonlySet<string>
   /** How it stands to its source. */
   sync: Sync
 }
