@@ -45,7 +45,7 @@ export function loadEnergy(
       id: text(it.id, [...at, 'id']),
       form: it.form,
       name: words(it.name, [...at, 'name']),
-      magnitude: it.magnitude,
+      magnitude: it.magnitude.map(({ value, unit }, n) => ({ value, unit: text(unit, [...at, 'magnitude', n, 'unit']) })),
       areas: texts(it.areas, [...at, 'areas']),
       hazard: words(it.hazard, [...at, 'hazard']),
       isolation: it.isolation.map((point, n) => {

@@ -4,7 +4,7 @@ import type { SourceText } from '../source/source-text.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
-import type { EnergyForm, EnergySourceInput } from './schema/energy-file.ts'
+import type { EnergyForm } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
 import type { Row } from './schema/tables.ts'
@@ -76,7 +76,7 @@ export interface EnergySource {
   id: Located<string>
   form: EnergyForm
   name: Words
-  magnitude: EnergySourceInput['magnitude']
+  magnitude: readonly { value: number; unit: Located<string> }[]
   areas: readonly Located<string>[]
   hazard: Words
   isolation: readonly IsolationPoint[]

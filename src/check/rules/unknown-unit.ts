@@ -36,6 +36,6 @@ function unitsOf(machine: Machine): Located<string>[] {
   const written = [...signals, ...formats].map(({ unit }) => unit)
   const inBill = parts.map(({ unit }) => unit).filter((unit) => unit && !isUnit(unit.value.toLowerCase().replace(/\.$/, '')))
   const onPages = readingsOf(machine).map((reading) => reading.get('unit'))
-  const ofEnergy = energy.flatMap(({ magnitude, id }) => magnitude.map(({ unit }) => ({ value: unit, place: id.place })))
+  const ofEnergy = energy.flatMap(({ magnitude }) => magnitude.map(({ unit }) => unit))
   return [...[...written, ...inBill, ...onPages].flatMap((unit) => (unit ? [unit] : [])), ...ofEnergy]
 }

@@ -1,10 +1,11 @@
+import type { EnergySource } from '../../model/machine.ts'
 import type { EnergyForm } from '../../model/schema/energy-file.ts'
 import { fill } from '../words/fill.ts'
 import type { Labels } from '../words/labels.ts'
 
 /** `400 V`, `180 kg, 1400 mm`: magnitudes with their units, a narrow no-break space between. */
-export function quantities(list: readonly { value: number; unit: string }[]): string {
-  return list.map(({ value, unit }) => `${value}\u202f${unit}`).join(', ')
+export function quantities(list: EnergySource['magnitude']): string {
+  return list.map(({ value, unit }) => `${value}\u202f${unit.value}`).join(', ')
 }
 
 export function reactionLabel(labels: Labels, reaction: 'stop' | 'hold' | 'message'): string {
