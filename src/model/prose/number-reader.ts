@@ -87,7 +87,7 @@ export function numberReader(numbers: Readonly<Record<NumberedKind, ReadonlySet<
 
   return (text) =>
     [...text.matchAll(token)].flatMap(({ 0: whole, index }) => {
-      if (!/\d/.test(whole) && !/[OIl]/.test(whole)) return []
+      if (!/\d/.test(whole) && !/^[\P{Ll}ol]*[OolI][\P{Ll}ol]*$/u.test(whole)) return []
       const before = text.slice(Math.max(0, index - 80), index)
       const kind = kinds.find((it) => called[it]?.test(before))
       const after = text.slice(index + whole.length)
