@@ -1,10 +1,7 @@
-import { readFileSync, statSync } from 'node:fs'
-import { join } from 'node:path'
 import { compare } from '../source/place.ts'
-import type { ZipEntry } from '../source/zip-entries.ts'
-import { listFiles, sha256 } from './files.ts'
+import { type Contents, withContents } from './contents.ts'
+import { sha256 } from './files.ts'
 import { type Manifest, manifestName, parseManifest, sumsName } from './manifest.ts'
-import { withZip } from './read-zip.ts'
 import { parseSums, sumsText } from './sums.ts'
 
 export interface VerifyResult {
@@ -19,13 +16,6 @@ export interface VerifyResult {
   unreadable?: string
 }
 
-/** The files of a bundle, wherever they are. */
-interface Contents {
-  names: readonly string[]
-  /** Undefined for what is no plain, whole file: a link, damaged data, or two entries of one name. */
-  read(name: string): Uint8Array | undefined
-}
-
 /**
  * Compares a built folder or its zip with the manifest inside it. Finds what was changed by accident or by an edit of
  * the pages; someone who rewrites manifest and sums as well is found only by comparing the check value with another copy.
@@ -33,11 +23,7 @@ interface Contents {
  */
 export async function verify(path: string): Promise<VerifyResult> {
   try {
-    const found = statSync(path, { throwIfNoEntry: false })
-    if (!found) return unreadable('there is no such file or folder')
-    if (found.isDirectory()) return verifyContents(folderContents(path))
-    if (!found.isFile()) return unreadable('neither a folder nor a zip file')
-    const reading = withZip(path, (entries) => verifyContents(zipContents(entries)))
+    const reading = withContents(path, verifyContents)
     return 'problem' in reading ? unreadable(reading.problem) : reading.result
   } catch (error) {
     return unreadable(`cannot be read: ${error instanceof Error ? error.message : String(error)}`)
@@ -95,30 +81,4 @@ function expectedFiles(manifest: Manifest, manifestHash: string, sumsFile: Uint8
   }
   if (text !== sumsText([...manifest.files, { path: manifestName, sha256: manifestHash }])) changed.add(sumsName)
   return fromManifest
-}
-
-function folderContents(dir: string): Contents {
-  const plain = new Map(listFiles(dir).map((file) => [file.path, file.plain]))
-  return {
-    names: [...plain.keys()],
-    read: (name) => (plain.get(name) ? readFileSync(join(dir, name)) : undefined),
-  }
-}
-
-/** Names are relative to the folder in the zip that holds the manifest, so what lies outside it begins with `../`. */
-function zipContents(all: readonly ZipEntry[]): Contents {
-  const entries = all.filter(({ name }) => !name.endsWith('/'))
-  const root = entries.map(({ name }) => /^([^/]+\/)?manifest\.json$/.exec(name)?.[1]).find((folder) => folder !== undefined) ?? ''
-  const byName = new Map<string, ZipEntry[]>()
-  for (const entry of entries) {
-    const name = entry.name.startsWith(root) ? entry.name.slice(root.length) : `../${entry.name}`
-    byName.set(name, [...(byName.get(name) ?? []), entry])
-  }
-  return {
-    names: [...byName.keys()],
-    read(name) {
-      const [entry, ...more] = byName.get(name) ?? []
-      return more.length === 0 ? entry?.read() : undefined
-    },
-  }
 }
