@@ -26,8 +26,9 @@ export interface NotCompared {
 export function compareRecords(old: MachineRecords, now: MachineRecords): Comparison {
   const unread = new Set([...old.unread, ...now.unread])
   const broken = new Set([...old.broken, ...now.broken].map(({ table, id }) => `${table} ${id}`))
-  const oldSignals = byTag(unread.has('signals') ? [] : old.tables.signals)
-  const nowSignals = byTag(unread.has('signals') ? [] : now.tables.signals)
+  const signalsOf = ({ tables }: MachineRecords) =>
+    byTag(unread.has('signals') ? [] : tables.signals.filter(({ values }) => !broken.has(`signals ${values.tag ?? ''}`)))
+  const [oldSignals, nowSignals] = [signalsOf(old), signalsOf(now)]
   const oldSpecs = thingSpecs((tag) => addresses(oldSignals.get(tag)))
   const specs = thingSpecs((tag) => addresses(nowSignals.get(tag)))
   const changes = specs.flatMap((spec, index): Change[] => {
@@ -41,7 +42,9 @@ export function compareRecords(old: MachineRecords, now: MachineRecords): Compar
   return {
     old: old.revision,
     now: now.revision,
-    changes: [...changes, ...orphanSignals(old, now, unread, broken)].map((it) => withNotes(it, old, now)).sort(compareChanges),
+    changes: [...changes, ...orphanSignals(old, now, oldSignals, nowSignals, unread, broken)]
+      .map((it) => withNotes(it, old, now))
+      .sort(compareChanges),
     notCompared: [...missing(old, 'old'), ...missing(now, 'new')],
   }
 }
@@ -71,26 +74,22 @@ function devicesWithSignals(
 }
 
 /** Signals of a tag that neither revision has as a device are compared by that tag. */
-function orphanSignals(old: MachineRecords, now: MachineRecords, unread: ReadonlySet<RecordTable>, broken: ReadonlySet<string>): Change[] {
-  if (unread.has('signals') || unread.has('devices')) return []
+function orphanSignals(
+  old: MachineRecords,
+  now: MachineRecords,
+  before: ReadonlyMap<string, readonly DataRow[]>,
+  after: ReadonlyMap<string, readonly DataRow[]>,
+  unread: ReadonlySet<RecordTable>,
+  broken: ReadonlySet<string>,
+): Change[] {
+  if (unread.has('devices')) return []
   const known = new Set([...old.tables.devices, ...now.tables.devices].map(({ values }) => values.tag ?? ''))
-  const lost = (rows: readonly DataRow[]) => byTag(rows.filter(({ values: { tag = '' } }) => !known.has(tag) && !broken.has(`devices ${tag}`)))
-  const [before, after] = [lost(old.tables.signals), lost(now.tables.signals)]
-  return [...new Set([...before.keys(), ...after.keys()])].sort(compare).flatMap((tag) => {
+  const tags = [...new Set([...before.keys(), ...after.keys()])].filter((tag) => !known.has(tag) && !broken.has(`devices ${tag}`))
+  return tags.sort(compare).flatMap((tag): Change[] => {
     const details = [...compareSignals(before.get(tag) ?? [], after.get(tag) ?? [])].flatMap(([, it]) => it)
     if (details.length === 0) return []
-    const text = 'signals of a tag that no device has'
-    return [
-      {
-        kind: 'signal-changed' as const,
-        thing: things.signals,
-        was: before.has(tag) ? tag : undefined,
-        is: after.has(tag) ? tag : undefined,
-        text,
-        details,
-        notes: [],
-      },
-    ]
+    const [was, is] = [before.has(tag) ? tag : undefined, after.has(tag) ? tag : undefined]
+    return [{ kind: 'signal-changed', thing: things.signals, was, is, text: 'signals of a tag that no device has', details, notes: [] }]
   })
 }
 
@@ -120,17 +119,18 @@ function missing({ unread, broken }: MachineRecords, side: NotCompared['side']):
   ]
 }
 
-/** In an order of their own: that of the rows in the file says nothing. */
+/** Tag -> its signals, in an order of their own: that of the rows in the file says nothing. */
 function byTag(signals: readonly DataRow[]): Map<string, DataRow[]> {
   const found = new Map<string, DataRow[]>()
-  const keyed = signals.map((signal) => ({ signal, key: JSON.stringify(Object.entries(signal.values).sort(([a], [b]) => compare(a, b))) }))
-  for (const { signal } of keyed.sort((a, b) => compare(a.key, b.key))) {
+  for (const signal of signals) {
     const tag = signal.values.tag ?? ''
     const list = found.get(tag)
     if (list) list.push(signal)
     else found.set(tag, [signal])
   }
-  return found
+  const key = ({ values }: DataRow) => JSON.stringify(Object.entries(values).sort(([a], [b]) => compare(a, b)))
+  for (const list of found.values()) if (list.length > 1) list.sort((a, b) => compare(key(a), key(b)))
+  return new Map([...found].sort(([a], [b]) => compare(a, b)))
 }
 
 const addresses = (signals: readonly DataRow[] = []) => signals.flatMap(({ values }) => values.address ?? [])

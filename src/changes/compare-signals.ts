@@ -1,6 +1,5 @@
-import { compare } from '../source/place.ts'
 import type { ChangeKind, Detail } from './change.ts'
-import type { DataRow } from './records.ts'
+import { type DataRow, differing } from './records.ts'
 
 const kinds: Readonly<Record<string, ChangeKind>> = {
   address: 're-addressed',
@@ -32,9 +31,9 @@ export function compareSignals(old: readonly DataRow[], now: readonly DataRow[])
   const several = old.length > 1 || now.length > 1
   for (const [was, is] of pairs) {
     const name = several ? nameOf(is) : ''
-    for (const field of [...new Set([...Object.keys(was.values), ...Object.keys(is.values)])].sort(compare)) {
+    for (const field of differing(was, is)) {
       const detail = { field: name === '' ? field : `${name} ${field}`, was: was.values[field] ?? '', is: is.values[field] ?? '' }
-      if (field !== 'tag' && detail.was !== detail.is) tell(kinds[field] ?? 'signal-changed', detail)
+      if (field !== 'tag') tell(kinds[field] ?? 'signal-changed', detail)
     }
   }
   for (const signal of gone) tell('signal-changed', { field: 'signal', was: described(signal), is: '' })
@@ -44,15 +43,12 @@ export function compareSignals(old: readonly DataRow[], now: readonly DataRow[])
 
 function pairSignals(old: readonly DataRow[], now: readonly DataRow[]): { pairs: [DataRow, DataRow][]; gone: DataRow[]; come: DataRow[] } {
   const pairs: [DataRow, DataRow][] = []
-  let [gone, come] = [[...old], [...now]]
-  const whole = ({ values }: DataRow) => JSON.stringify(Object.entries(values).sort(([one], [other]) => compare(one, other)))
-  // A list may hold one row twice.
+  let gone: DataRow[] = []
+  let come = [...now]
   for (const was of old) {
-    const is = come.find((it) => whole(it) === whole(was))
-    if (!is) continue
-    pairs.push([was, is])
-    gone = gone.filter((it) => it !== was)
-    come = come.filter((it) => it !== is)
+    const same = come.findIndex((is) => differing(was, is).length === 0)
+    if (same === -1) gone.push(was)
+    else come.splice(same, 1)
   }
   for (const columns of sureties) {
     const key = ({ values }: DataRow) => JSON.stringify(columns.map((column) => values[column] ?? ''))

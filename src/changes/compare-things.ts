@@ -1,8 +1,7 @@
-import { compare } from '../source/place.ts'
 import { type Change, type ChangeKind, type Detail, things } from './change.ts'
 import { plainText } from './likeness.ts'
 import { matchBestPairs } from './match.ts'
-import type { DataRow } from './records.ts'
+import { type DataRow, differing } from './records.ts'
 import { settledTexts, type Traits } from './score.ts'
 import type { ThingSpec } from './thing-specs.ts'
 
@@ -59,8 +58,9 @@ function reusedNames({ spec, nowOf, oldOf, oldById, nowById }: Compared, taken: 
     const is = nowById.get(id)
     if (!is) continue
     const [went, came] = [nowOf.get(was), oldOf.get(is)]
-    const changed = plainText(spec.textOf(was)) !== plainText(spec.textOf(is))
-    const owner = changed ? taken.get(plainText(spec.textOf(is))) : undefined
+    const [before, after] = [spec.textOf(was), spec.textOf(is)]
+    const changed = before !== after && plainText(before) !== plainText(after)
+    const owner = changed ? taken.get(plainText(after)) : undefined
     if (went === is && (owner === undefined || owner === id)) continue
     const notes =
       went === is
@@ -69,7 +69,7 @@ function reusedNames({ spec, nowOf, oldOf, oldById, nowById }: Compared, taken: 
             went ? `what was \`${id}\` is \`${spec.idOf(went)}\` now` : `what was \`${id}\` is gone`,
             came ? `what is \`${id}\` now was \`${spec.idOf(came)}\`` : `what is \`${id}\` now is new`,
           ]
-    found.set(id, change(spec, 'means-another', was, is, [{ field: 'text', was: spec.textOf(was), is: spec.textOf(is) }], notes))
+    found.set(id, change(spec, 'means-another', was, is, [{ field: 'text', was: before, is: after }], notes))
   }
   return found
 }
@@ -80,7 +80,8 @@ function fates({ spec, old, nowOf, oldById }: Compared, reused: ReadonlyMap<stri
     const is = nowOf.get(was)
     const id = spec.idOf(was)
     if (!is) return reused.has(id) && oldById.get(id) === was ? [] : [change(spec, 'removed', was, undefined)]
-    const renamed = id === spec.idOf(is) ? [] : [change(spec, 'renamed', was, is, [{ field: 'name', was: id, is: spec.idOf(is) }])]
+    const notes = reused.has(id) ? [`for pages with \`${id}\` see what it means now`] : []
+    const renamed = id === spec.idOf(is) ? [] : [change(spec, 'renamed', was, is, [{ field: 'name', was: id, is: spec.idOf(is) }], notes)]
     const columns = [...changedColumns(spec, was, is)]
       // A name that has the text of another is told as such.
       .filter(([kind]) => kind !== 'reworded' || renamed.length > 0 || !reused.has(id))
@@ -98,10 +99,9 @@ function arrivals({ spec, now, oldOf, nowById }: Compared, reused: ReadonlyMap<s
 /** Columns that differ, by what that means. */
 function changedColumns(spec: ThingSpec, was: DataRow, is: DataRow): Map<ChangeKind, Detail[]> {
   const found = new Map<ChangeKind, Detail[]>()
-  const columns = new Set([...Object.keys(was.values), ...Object.keys(is.values)])
-  for (const field of [...columns].sort(compare)) {
+  for (const field of differing(was, is)) {
+    if (spec.idColumns.includes(field)) continue
     const detail = { field, was: was.values[field] ?? '', is: is.values[field] ?? '' }
-    if (detail.was === detail.is || spec.idColumns.includes(field)) continue
     const kind = spec.kinds[field.split('.')[0] ?? ''] ?? spec.otherwise
     found.set(kind, [...(found.get(kind) ?? []), detail])
   }
@@ -142,8 +142,10 @@ function traitsOf(spec: ThingSpec, row: DataRow): Traits {
 
 /** Text that stands once in each revision -> whose it was. */
 function takenTexts(old: readonly Traits[], now: readonly Traits[]): Map<string, string> {
-  const settled = settledTexts(old, now)
-  return new Map(old.flatMap(({ id, text }) => (settled.has(plainText(text)) ? [[plainText(text), id] as const] : [])))
+  const plain = (rows: readonly Traits[]) => rows.map(({ id, text }) => ({ id, plain: plainText(text) }))
+  const before = plain(old)
+  const settled = settledTexts(before, plain(now))
+  return new Map(before.flatMap(({ id, plain }) => (settled.has(plain) ? [[plain, id] as const] : [])))
 }
 
 function firstById(spec: ThingSpec, rows: readonly DataRow[]): Map<string, DataRow> {

@@ -1,46 +1,78 @@
-import { type DataRow, type MachineRecords, type RecordTable, recordTables } from './records.ts'
+import { z } from 'zod'
+import { compare } from '../source/place.ts'
+import { type MachineRecords, recordTables } from './records.ts'
 
-/** Where a release keeps its data. */
-export const dataName = 'data.json'
+/** Name of the file in a release that holds the machine's records. */
+export const dataFileName = 'data.json'
+const format = 'fettle-data-1'
 
-/** The data of a release: what `fettle changes` compares a later revision with. Without places: the files are not part of a release. */
-export function dataText({ revision, tables }: MachineRecords): string {
-  const rows = Object.fromEntries(recordTables.map((table) => [table, tables[table].map(({ values }) => values)]))
-  return `${JSON.stringify({ form: 1, revision, ...rows }, null, 1)}\n`
+const rows = z.array(z.record(z.string(), z.string()))
+const dataFile = z.object({
+  format: z.literal(format),
+  revision: z.object({
+    id: z.string(),
+    model: z.string(),
+    document: z.string(),
+    revision: z.string(),
+    date: z.string(),
+    serials: z.array(z.string()),
+    fitted: z.array(z.string()).optional(),
+  }),
+  tables: z.object({
+    devices: rows,
+    signals: rows,
+    cards: rows,
+    parts: rows,
+    drawings: rows,
+    alarms: rows,
+    formats: rows,
+    energy: rows,
+  }),
+})
+
+/** The records of a release as text: one row a line, without the places of the files that they come from. */
+export function writeDataFile({ revision, tables }: MachineRecords): string {
+  const lists = recordTables.map((table) => {
+    const lines = tables[table].map(
+      ({ values }) => `   ${JSON.stringify(Object.fromEntries(Object.entries(values).sort(([a], [b]) => compare(a, b))))}`,
+    )
+    return `  ${JSON.stringify(table)}: [${lines.length > 0 ? `\n${lines.join(',\n')}\n  ` : ''}]`
+  })
+  return `{\n "format": ${JSON.stringify(format)},\n "revision": ${JSON.stringify(revision)},\n "tables": {\n${lists.join(',\n')}\n }\n}\n`
 }
 
-/** Reads `data.json` of a release; undefined when it is none of ours. */
-export function readData(text: string): MachineRecords | undefined {
-  let data: unknown
-  try {
-    data = JSON.parse(text)
-  } catch {
-    return undefined
+/** Reads what `writeDataFile` wrote, or says what is wrong with it. */
+export function readDataFile(text: string): { records: MachineRecords } | { problem: string } {
+  const parsed = dataFile.safeParse(parseJson(text))
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues
+    return { problem: `its \`${dataFileName}\` is not in the form \`${format}\`: at \`${issue?.path.join('.')}\`, ${issue?.message}` }
   }
-  if (typeof data !== 'object' || data === null || !('form' in data) || data.form !== 1 || !('revision' in data)) return undefined
-  const lists = new Map(Object.entries(data).map(([name, rows]) => [name, rowsOf(rows)]))
-  const rows = (table: RecordTable) => lists.get(table) ?? []
-  const { revision } = data as { revision: MachineRecords['revision'] }
+  const { revision, tables } = parsed.data
+  const located = (list: readonly Record<string, string>[]) => list.map((values) => ({ values }))
   return {
-    revision,
-    tables: {
-      devices: rows('devices'),
-      signals: rows('signals'),
-      cards: rows('cards'),
-      parts: rows('parts'),
-      drawings: rows('drawings'),
-      alarms: rows('alarms'),
-      formats: rows('formats'),
-      energy: rows('energy'),
+    records: {
+      revision,
+      tables: {
+        devices: located(tables.devices),
+        signals: located(tables.signals),
+        cards: located(tables.cards),
+        parts: located(tables.parts),
+        drawings: located(tables.drawings),
+        alarms: located(tables.alarms),
+        formats: located(tables.formats),
+        energy: located(tables.energy),
+      },
+      unread: [],
+      broken: [],
     },
-    unread: recordTables.filter((table) => !lists.get(table)),
-    broken: [],
   }
 }
 
-/** Undefined where a list is not one of rows with texts. */
-function rowsOf(list: unknown): DataRow[] | undefined {
-  if (!Array.isArray(list)) return undefined
-  const isRow = (row: unknown) => typeof row === 'object' && row !== null && Object.values(row).every((value) => typeof value === 'string')
-  return list.every(isRow) ? list.map((values) => ({ values })) : undefined
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined // the caller says so in its own words
+  }
 }

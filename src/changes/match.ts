@@ -1,9 +1,8 @@
-import { normalise } from '../model/designation.ts'
 import { compare } from '../source/place.ts'
 import { assign } from './assign.ts'
 import { type Candidate, components, type Pair } from './components.ts'
-import { likenessOf, plainText } from './likeness.ts'
-import { closeness, productOf, scorePair, settledTexts, type Traits } from './score.ts'
+import { likenessOf } from './likeness.ts'
+import { closeness, type Marked, marked, scorePair, settledTexts, type Traits } from './score.ts'
 
 /** Up to this many pairs of one name, link or text are all compared; of more, each row with its neighbours in order. */
 const largestBlock = 4096
@@ -19,17 +18,25 @@ const largestTie = 64
 export function matchBestPairs(old: readonly Traits[], now: readonly Traits[]): Pair[] {
   const [left, right] = [inOrder(old), inOrder(now)]
   const turned = compare(left.keys.join('\n'), right.keys.join('\n')) > 0
-  const pairs = turned ? matchOrdered(right.rows, left.rows).map((pair) => ({ old: pair.now, now: pair.old })) : matchOrdered(left.rows, right.rows)
+  const pairs = turned ? matchOrdered(right, left).map((pair) => ({ old: pair.now, now: pair.old })) : matchOrdered(left, right)
   return pairs.map((pair) => ({ old: left.positions[pair.old] ?? 0, now: right.positions[pair.now] ?? 0 })).sort((a, b) => a.old - b.old)
 }
 
-function inOrder(rows: readonly Traits[]): { rows: Traits[]; positions: number[]; keys: string[] } {
-  const keyed = rows.map((row, position) => ({ row, position, key: JSON.stringify([row.id, row.text, row.links, row.kin, row.around]) }))
-  keyed.sort((a, b) => compare(a.key, b.key))
-  return { rows: keyed.map(({ row }) => row), positions: keyed.map(({ position }) => position), keys: keyed.map(({ key }) => key) }
+interface Ordered {
+  rows: Marked[]
+  positions: number[]
+  /** All that is known of a row, as one text. */
+  keys: string[]
 }
 
-function matchOrdered(old: readonly Traits[], now: readonly Traits[]): Pair[] {
+function inOrder(rows: readonly Traits[]): Ordered {
+  const keyed = rows.map((row, position) => ({ row, position, key: JSON.stringify([row.id, row.text, row.links, row.kin, row.around]) }))
+  keyed.sort((a, b) => compare(a.key, b.key))
+  return { rows: keyed.map(({ row }) => marked(row)), positions: keyed.map(({ position }) => position), keys: keyed.map(({ key }) => key) }
+}
+
+function matchOrdered(left: Ordered, right: Ordered): Pair[] {
+  const [old, now] = [left.rows, right.rows]
   const pairs: Pair[] = []
   const takenOld = new Set<number>()
   const takenNow = new Set<number>()
@@ -38,7 +45,8 @@ function matchOrdered(old: readonly Traits[], now: readonly Traits[]): Pair[] {
     takenOld.add(pair.old)
     takenNow.add(pair.now)
   }
-  const candidates = candidatesOf(old, now)
+  for (const pair of sameRows(left.keys, right.keys)) take(pair)
+  const candidates = candidatesOf(old, now, takenOld, takenNow)
   for (let start = 0; start < candidates.length; ) {
     let end = start
     while (candidates[end]?.score === candidates[start]?.score) end++
@@ -49,8 +57,20 @@ function matchOrdered(old: readonly Traits[], now: readonly Traits[]): Pair[] {
   return pairs
 }
 
-/** Every pair above the threshold, the best first. */
-function candidatesOf(old: readonly Traits[], now: readonly Traits[]): Candidate[] {
+/** Rows that are in both lists as they stand. Both lists are in order. */
+function sameRows(old: readonly string[], now: readonly string[]): Pair[] {
+  const pairs: Pair[] = []
+  for (let i = 0, j = 0; i < old.length && j < now.length; ) {
+    const order = compare(old[i] ?? '', now[j] ?? '')
+    if (order === 0) pairs.push({ old: i, now: j })
+    if (order <= 0) i++
+    if (order >= 0) j++
+  }
+  return pairs
+}
+
+/** Every pair above the threshold of rows that are not taken, the best first. */
+function candidatesOf(old: readonly Marked[], now: readonly Marked[], takenOld: ReadonlySet<number>, takenNow: ReadonlySet<number>): Candidate[] {
   const likeness = likenessOf()
   const settled = settledTexts(old, now)
   const found = new Map<number, Candidate>()
@@ -63,7 +83,7 @@ function candidatesOf(old: readonly Traits[], now: readonly Traits[]): Candidate
     const score = scorePair(a, b, likeness, settled)
     if (score !== undefined) found.set(key, { old: i, now: j, score })
   }
-  const [before, after] = [blocksOf(old), blocksOf(now)]
+  const [before, after] = [blocksOf(old, takenOld), blocksOf(now, takenNow)]
   for (const [block, rows] of before) {
     const others = after.get(block) ?? []
     if (rows.length * others.length <= largestBlock) for (const i of rows) for (const j of others) consider(i, j)
@@ -76,13 +96,13 @@ function candidatesOf(old: readonly Traits[], now: readonly Traits[]): Candidate
   return [...found.values()].sort((a, b) => b.score - a.score || a.old - b.old || a.now - b.now)
 }
 
-/** What a pair must share to come near the threshold -> the rows that have it. */
-function blocksOf(rows: readonly Traits[]): Map<string, number[]> {
+/** What a pair must share to come near the threshold -> the rows that have it and are not taken. */
+function blocksOf(rows: readonly Marked[], taken: ReadonlySet<number>): Map<string, number[]> {
   const blocks = new Map<string, number[]>()
-  rows.forEach(({ id, text, links }, index) => {
-    const product = productOf(id)
-    const names = [`id ${normalise(id)}`, ...links.map((link) => `link ${link}`), ...(product === undefined ? [] : [`product ${product}`])]
-    for (const name of text === '' ? names : [...names, `text ${plainText(text)}`]) {
+  rows.forEach(({ spelling, plain, links, product }, index) => {
+    if (taken.has(index)) return
+    const names = [`id ${spelling}`, ...links.map((link) => `link ${link}`), ...(product === undefined ? [] : [`product ${product}`])]
+    for (const name of plain === '' ? names : [...names, `text ${plain}`]) {
       const block = blocks.get(name)
       if (!block) blocks.set(name, [index])
       else if (block.at(-1) !== index) block.push(index)

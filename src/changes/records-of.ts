@@ -6,6 +6,7 @@ import type { DataRow, MachineRecords, RecordTable } from './records.ts'
 
 const tableOf: Readonly<Record<string, RecordTable>> = {
   tag: 'devices',
+  signal: 'signals',
   card: 'cards',
   part: 'parts',
   drawing: 'drawings',
@@ -13,8 +14,11 @@ const tableOf: Readonly<Record<string, RecordTable>> = {
   energy: 'energy',
 }
 
-/** The data of the units of a machine: each row that is fitted to one of them, once. `unread`: lists beyond those that the machines name. */
-export function recordsOf(machines: readonly [Machine, ...Machine[]], unread: readonly RecordTable[] = []): MachineRecords {
+/**
+ * The data of the units of a machine: each row that is fitted to one of them, once. `serial`: it is about this unit
+ * alone. `unread`: lists beyond those that the machines name.
+ */
+export function recordsOf(machines: readonly [Machine, ...Machine[]], serial?: string, unread: readonly RecordTable[] = []): MachineRecords {
   const [{ file, absent, unread: kinds, sourceLanguage: source }] = machines
   const rows = <T extends Exclude<RecordTable, 'energy'>>(table: T) =>
     [...new Set(machines.flatMap((machine): readonly object[] => machine[table]))].map((row) => rowOf(table, row, source))
@@ -30,7 +34,8 @@ export function recordsOf(machines: readonly [Machine, ...Machine[]], unread: re
       document: file.document,
       revision: file.revision,
       date: file.date,
-      serials: machines.length === 1 ? machines.map(({ unit }) => unit.serial) : file.units.map(({ serial }) => serial),
+      serials: serial === undefined ? file.units.map((unit) => unit.serial) : [serial],
+      ...(serial === undefined ? {} : { fitted: machines[0].unit.fitted.toSorted(compare) }),
     },
     tables: {
       devices: rows('devices'),

@@ -1,5 +1,5 @@
 import type { TableName } from '../model/schema/tables.ts'
-import type { Place } from '../source/place.ts'
+import { compare, type Place } from '../source/place.ts'
 
 /** The variables of the controller are compared with the I/O list, and are no data of the machine of their own. */
 export type RecordTable = Exclude<TableName, 'symbols'> | 'energy'
@@ -22,6 +22,8 @@ export interface Revision {
   revision: string
   date: string
   serials: readonly string[]
+  /** Options of the one unit that it is about; undefined where it is about all units of a folder. */
+  fitted?: readonly string[] | undefined
 }
 
 /** The data of one revision. */
@@ -32,4 +34,12 @@ export interface MachineRecords {
   unread: readonly RecordTable[]
   /** Names of rows that could not be read: nothing is said of them. */
   broken: readonly { table: RecordTable; id: string; place: Place }[]
+}
+
+/** The columns in which two rows differ, in code-unit order. */
+export function differing(a: DataRow, b: DataRow): string[] {
+  const found: string[] = []
+  for (const column in a.values) if (a.values[column] !== b.values[column]) found.push(column)
+  for (const column in b.values) if (!(column in a.values)) found.push(column)
+  return found.sort(compare)
 }

@@ -18,15 +18,29 @@ export interface Traits {
 const weights = { id: 0.3, text: 0.35, links: 0.2, kin: 0.15 }
 /** Most that a text counts for that is not the same. With it a moved text, address and part weigh more than a kept tag. */
 const mostOfOtherText = 0.7
+/** Traits with what is compared again and again, worked out once. */
+export interface Marked extends Traits {
+  /** The text without case and spacing. */
+  plain: string
+  /** The name in its one spelling. */
+  spelling: string
+  /** The product aspect of the name, where it has one. */
+  product: string | undefined
+}
+
+export function marked(row: Traits): Marked {
+  return { ...row, plain: plainText(row.text), spelling: normalise(row.id), product: productOf(row.id) }
+}
+
 /** Scores are whole numbers, so that equal ones are equal. */
 export const scale = 1_000_000
 export const threshold = 0.6 * scale
 
 /** Texts that stand once in each revision: such a text is where it stands now, and like no other. */
-export function settledTexts(old: readonly Traits[], now: readonly Traits[]): Set<string> {
-  const once = (rows: readonly Traits[]) => {
+export function settledTexts(old: readonly Pick<Marked, 'plain'>[], now: readonly Pick<Marked, 'plain'>[]): Set<string> {
+  const once = (rows: readonly Pick<Marked, 'plain'>[]) => {
     const counts = new Map<string, number>()
-    for (const { text } of rows) counts.set(plainText(text), (counts.get(plainText(text)) ?? 0) + 1)
+    for (const { plain } of rows) counts.set(plain, (counts.get(plain) ?? 0) + 1)
     return counts
   }
   const [before, after] = [once(old), once(now)]
@@ -37,22 +51,24 @@ export function settledTexts(old: readonly Traits[], now: readonly Traits[]): Se
  * How sure it is that two rows are one thing, from 0 to `scale`; undefined below the threshold. What neither revision
  * says is left out of the sum. All but the name agreeing is enough, however little there is.
  */
-export function scorePair(a: Traits, b: Traits, likeness: Likeness, settled: ReadonlySet<string>): number | undefined {
-  const sameText = a.text !== '' && plainText(a.text) === plainText(b.text)
-  const moved = !sameText && (settled.has(plainText(a.text)) || settled.has(plainText(b.text)))
-  const parts = [
-    { weight: weights.id, agreement: idAgreement(a.id, b.id) },
-    {
-      weight: weights.text,
-      agreement: sameText ? 1 : moved ? 0 : mostOfOtherText * likeness(a.text, b.text),
-      absent: a.text === '' && b.text === '',
-    },
-    { weight: weights.links, agreement: sharedLinks(a.links, b.links), absent: a.links.length === 0 && b.links.length === 0 },
-    { weight: weights.kin, agreement: a.kin === b.kin ? 1 : 0, absent: a.kin === '' && b.kin === '' },
-  ].filter(({ absent }) => !absent)
-  const whole = parts.reduce((sum, { weight }) => sum + weight, 0)
-  const score = Math.round((scale * parts.reduce((sum, { weight, agreement }) => sum + weight * agreement, 0)) / whole)
-  const allButName = sameText && parts.slice(1).every(({ agreement }) => agreement === 1)
+export function scorePair(a: Marked, b: Marked, likeness: Likeness, settled: ReadonlySet<string>): number | undefined {
+  const sameText = a.plain !== '' && a.plain === b.plain
+  const text = sameText ? 1 : settled.has(a.plain) || settled.has(b.plain) ? 0 : mostOfOtherText * likeness(a.text, b.text)
+  const links = sharedLinks(a.links, b.links)
+  const kin = a.kin === b.kin ? 1 : 0
+  let whole = weights.id
+  let sum = weights.id * idAgreement(a, b)
+  const add = (weight: number, agreement: number, isSaid: boolean) => {
+    if (!isSaid) return
+    whole += weight
+    sum += weight * agreement
+  }
+  const [hasLinks, hasKin] = [a.links.length > 0 || b.links.length > 0, a.kin !== '' || b.kin !== '']
+  add(weights.text, text, a.plain !== '' || b.plain !== '')
+  add(weights.links, links, hasLinks)
+  add(weights.kin, kin, hasKin)
+  const score = Math.round((scale * sum) / whole)
+  const allButName = sameText && (links === 1 || !hasLinks) && (kin === 1 || !hasKin)
   return score >= threshold || allButName ? score : undefined
 }
 
@@ -61,15 +77,14 @@ export function closeness(a: Traits, b: Traits): number {
   return a.around.filter((value, index) => value !== '' && value === b.around[index]).length
 }
 
-function idAgreement(a: string, b: string): number {
-  if (a === b) return 1
-  if (normalise(a) === normalise(b)) return 0.95
-  const product = productOf(a)
-  return product !== undefined && product === productOf(b) ? 0.5 : 0
+function idAgreement(a: Marked, b: Marked): number {
+  if (a.id === b.id) return 1
+  if (a.spelling === b.spelling) return 0.95
+  return a.product !== undefined && a.product === b.product ? 0.5 : 0
 }
 
 /** The product aspect of a designation with others around it: `-B10` of `+C2-B10`; it stays when the thing is moved. */
-export function productOf(tag: string): string | undefined {
+function productOf(tag: string): string | undefined {
   if (!/^[=+]/.test(tag)) return undefined
   const read = parseIec81346(tag)
   if ('reason' in read || read.aspects.length < 2) return undefined
@@ -77,6 +92,7 @@ export function productOf(tag: string): string | undefined {
 }
 
 function sharedLinks(a: readonly string[], b: readonly string[]): number {
+  if (a.length === 1 && b.length === 1) return a[0] === b[0] ? 1 : 0
   const other = new Set(b)
   const both = new Set(a.filter((link) => other.has(link))).size
   const all = new Set([...a, ...b]).size

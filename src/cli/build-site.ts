@@ -4,7 +4,7 @@ import { checkValue, writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
 import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
-import { dataName, dataText } from '../changes/data-file.ts'
+import { dataFileName, writeDataFile } from '../changes/data-file.ts'
 import { recordsOf } from '../changes/records-of.ts'
 import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
@@ -78,7 +78,8 @@ export async function buildSite({
       entries: searchEntries(machine, graph, pages),
       synonyms: synonyms(machine),
     })
-    writeFileSync(join(staged, dataName), dataText(recordsOf([machine])))
+    // What `fettle changes` compares a later revision with.
+    writeFileSync(join(staged, dataFileName), writeDataFile(recordsOf([machine], machine.unit.serial)))
     progress.step('manifest')
     writeManifest(staged, {
       machine: identity(machine),

@@ -63,22 +63,22 @@ export const commands: Readonly<Record<string, Command>> = {
     options: {},
     load: () => import('./translated.ts'),
   },
-  changes: {
-    summary: 'tell what a new revision of the data touches, and which pages speak of it',
-    words: ['<old folder or release>', '<new folder>'],
-    options: {
-      format: { value: 'form', oneOf: ['text', 'json', 'html'], help: 'text (default), json, or html: one page to print' },
-      out: { value: 'file', help: 'write to this file instead of the screen' },
-      shared,
-      'no-cache': noCache,
-    },
-    load: () => import('./changes.ts'),
-  },
   verify: {
     summary: 'compare a built folder or zip file with its manifest',
     words: ['<folder or zip>'],
     options: { format: { value: 'form', oneOf: ['text', 'json'], help: 'text (default) or json' } },
     load: () => import('./verify.ts'),
+  },
+  changes: {
+    summary: 'say what a new revision of the data touches, and which pages speak of it',
+    words: ['<old folder or release>', '<new folder or release>'],
+    options: {
+      format: { value: 'form', oneOf: ['text', 'json', 'html'], help: 'text (default), json or html' },
+      out: { value: 'file', help: 'where the report goes (default: the screen)' },
+      serial: { ...serial, help: 'compare this unit only (default: all units, or the unit of a release)' },
+      shared,
+    },
+    load: () => import('./changes.ts'),
   },
   explain: {
     summary: 'say what a rule checks, why, and where it comes from',

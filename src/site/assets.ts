@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
+import { fonts } from './fonts.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
 
@@ -12,12 +13,6 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 
 /** Oldest engine that the scripts and styles are lowered for. */
 const target = 'chrome80'
-
-const fonts: Readonly<Record<string, string>> = {
-  'text-400.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-400-normal.woff2',
-  'text-700.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-700-normal.woff2',
-  'label-500.woff2': '@fontsource/ibm-plex-mono/files/ibm-plex-mono-latin-500-normal.woff2',
-}
 
 /**
  * Writes `assets/`: one style sheet, the fonts and the classic scripts; `sheets/` with the drawings and

@@ -1,128 +1,114 @@
-import { expect, test } from 'vitest'
-import { affectedBy } from '../../src/changes/affected.ts'
+import { describe, expect, test } from 'vitest'
 import { compareRecords } from '../../src/changes/compare-records.ts'
-import { dataText, readData } from '../../src/changes/data-file.ts'
-import type { MachineRecords } from '../../src/changes/records.ts'
+import { readDataFile, writeDataFile } from '../../src/changes/data-file.ts'
 import { recordsOf } from '../../src/changes/records-of.ts'
-import { reportChanges } from '../../src/changes/report.ts'
-import { diskFolder, memoryFolder } from '../../src/load/folder.ts'
+import { speakingPages } from '../../src/changes/speaking-pages.ts'
+import { diskFolder, type Folder } from '../../src/load/folder.ts'
 import { loadMachine } from '../../src/load/load-machine.ts'
 import type { Machine } from '../../src/model/machine.ts'
+import { line } from './records.ts'
+import { edits, revised } from './revised-example.ts'
 
-const example = diskFolder('example-machine', '')
 const shared = diskFolder('content', 'content/')
 
-/** The machines of the example, with some texts of its files changed. */
-function machines(edits: readonly [file: string, was: RegExp, is: string][] = []): [Machine, ...Machine[]] {
-  const files = new Map<string, string | Uint8Array>(example.list().map((path) => [path, example.read(path)]))
-  for (const [file, was, is] of edits) {
-    const before = files.get(file)
-    const text = typeof before === 'string' ? before : new TextDecoder().decode(before)
-    expect(text, `${file}: ${was}`).toMatch(was)
-    files.set(file, text.replace(was, is))
-  }
-  const [first, ...others] = loadMachine(memoryFolder(files), shared).machines
-  if (!first) throw new Error('the example cannot be read')
-  return [first, ...others]
+function load(folder: Folder): readonly [Machine, ...Machine[]] {
+  const [first, ...rest] = loadMachine(folder, shared).machines
+  if (!first) throw new Error('the folder is no machine')
+  return [first, ...rest]
 }
 
-const told = (old: MachineRecords, now: MachineRecords) =>
-  compareRecords(old, now).changes.map(({ thing, kind, was, is }) => `${thing} ${kind} ${was ?? ''}>${is ?? ''}`)
+const [old, now] = [load(diskFolder('example-machine', '')), load(revised(edits))]
+const { changes } = compareRecords(recordsOf(old), recordsOf(now))
+const pages = speakingPages(changes, now, old)
 
-/** Two switches exchange their tags in the device list, with their rows in the I/O list. */
-const exchanged: [string, RegExp, string][] = [
-  ['data/devices.csv', /^PRS204,(.*)\nPRS205,(.*)$/m, 'PRS205,$1\nPRS204,$2'],
-  ['data/io-list.csv', /I_LiftBottom,PRS204,(.*)\n(.*)I_LiftTop,PRS205/m, 'I_LiftBottom,PRS205,$1\n$2I_LiftTop,PRS204'],
-]
+/** Pages with their relation and their lines, of the change that has these first words. */
+function speaking(start: string): string[] {
+  const index = changes.findIndex((change) => line(change).startsWith(start))
+  expect(index, start).toBeGreaterThanOrEqual(0)
+  return (pages[index] ?? []).map(
+    ({ page, relation, places }) => `${page} ${relation} ${places.map(({ language, place }) => `${language}:${place.line}`).join(' ')}`,
+  )
+}
 
-const edits: [string, RegExp, string][] = [
-  ...exchanged,
-  ['data/devices.csv', /^LS206,/m, 'LS216,'],
-  ['data/io-list.csv', /,LS206,/, ',LS216,'],
-  ['data/io-list.csv', /^%IX0\.1,/m, '%IX9.7,'],
-  ['data/io-list.csv', /X2:1,103101/, 'X2:91,103101'],
-  ['data/devices.csv', /"infeed frame, front, first post",4420-0131/, '"infeed frame, front, first post",4420-0150'],
-  ['data/alarms.csv', /^A0101;Stack jam at the infeed/m, 'A0101;Stack is stuck at the infeed'],
-  ['data/alarms.csv', /^(A0002;.*);stop;/m, '$1;hold;'],
-  ['data/drawings.csv', /^(E-101,.*),C$/m, '$1,D'],
-  ['data/bom.csv', /^(0012-0100,.*),6,pcs/m, '$1,8,pcs'],
-  ['data/formats.csv', /,412,mm/, ',414,mm'],
-  [
-    'data/devices.csv',
-    /\n$/,
-    '\nLS299,limit switch,final de carrera,Cover of the drive shut,Tapa del accionamiento cerrada,limit-switch,lift,,,,4430-0007,,,\n',
-  ],
-]
-
-test('the example and itself have no change, and its data comes back from a release', () => {
-  const records = recordsOf(machines())
-  expect(told(records, records)).toEqual([])
-  const back = readData(dataText(records))
-  expect(back && told(back, records)).toEqual([])
-})
-
-test('twelve known changes of the example are told, and none is invented', () => {
-  expect(told(recordsOf(machines()), recordsOf(machines(edits)))).toEqual([
-    'device means-another PRS204>PRS204',
-    'device means-another PRS205>PRS205',
-    'device renamed LS206>LS216',
-    'device renamed PRS205>PRS204',
-    'device renamed PRS204>PRS205',
-    'device re-addressed PEC103>PEC103',
-    'device re-terminaled PEC102>PEC102',
-    'drawing revision-changed E-101>E-101',
-    'device part-replaced PEC102>PEC102',
-    'alarm reaction-changed A0002>A0002',
-    'alarm reworded A0101>A0101',
-    'part quantity-changed 0012-0100>0012-0100',
-    'setting value-changed C6420 guide-width-infeed>C6420 guide-width-infeed',
-    'device added >LS299',
-  ])
-})
-
-test('pages in every language that speak of a changed device are named, with their lines', () => {
-  const now = machines(exchanged)
-  const comparison = compareRecords(recordsOf(machines()), recordsOf(now))
-  const affected = affectedBy(comparison.changes, now)
-  const [dangerous] = comparison.changes
-  expect(dangerous).toMatchObject({ kind: 'means-another', is: 'PRS204' })
-  const places = dangerous ? (affected.get(dangerous) ?? []) : []
-  expect(places.map(({ page, language }) => `${page} ${language}`)).toContain('alarms/a0201-lift-position es')
-  for (const { place } of places) expect(new TextDecoder().decode(example.read(place.file)).split('\n')[place.line - 1]).toContain('PRS204')
-  expect(reportChanges({ ...comparison, affected })).toMatch(/^The same name, another thing.*\(2\)\n {2}device `PRS204` means another one now/m)
-})
-
-test('5,000 devices are compared in half a second', () => {
-  const row = (index: number, shift: number) => ({
-    values: {
-      tag: `LS${index + shift}`,
-      kind: 'limit switch',
-      description: `Gate ${index} of line ${index % 40} shut`,
-      area: `a${index % 20}`,
-      part: `P-${index % 90}`,
-    },
+describe('a revised copy of the example machine', () => {
+  test('every known change is told, and nothing else', () => {
+    expect(changes.map(line)).toEqual([
+      'alarm means-another A0301>A0301: text No pre-wash water>Wash tank level low (what was `A0301` is `A0399` now) (what is `A0301` now was `A0401`)',
+      'device means-another PRS204>PRS204: text inductive proximity switch, Lift at the bottom position>inductive proximity switch, Lift at the top position (what was `PRS204` is `PRS205` now) (what is `PRS204` now was `PRS205`)',
+      'device means-another PRS205>PRS205: text inductive proximity switch, Lift at the top position>inductive proximity switch, Lift at the bottom position (what was `PRS205` is `PRS204` now) (what is `PRS205` now was `PRS204`)',
+      'part means-another 1010-0110>1010-0110: text Belt scraper>Oil pump for the lift chain (what was `1010-0110` is gone) (what is `1010-0110` now is new)',
+      'energy source energy-changed dc-bus>dc-bus: waitS 300>420',
+      'part removed 0012-0100>',
+      'alarm renamed A0401>A0301: name A0401>A0301',
+      'alarm renamed A0301>A0399: name A0301>A0399 (for pages with `A0301` see what it means now)',
+      'device renamed CB201>CB209: name CB201>CB209',
+      'device renamed PRS205>PRS204: name PRS205>PRS204 (for pages with `PRS205` see what it means now)',
+      'device renamed PRS204>PRS205: name PRS204>PRS205 (for pages with `PRS204` see what it means now)',
+      'part renamed 3110-0309>3110-0388: name 3110-0309>3110-0388',
+      'device re-addressed LS207>LS207: address %IX0.6>%IX3.7',
+      'device re-terminaled MCS214>MCS214: terminal X2:9>X2:32',
+      'device moved LS206>LS206: place lift frame, left post, cam rail>lift frame, right post, cam rail, x 346>360',
+      'device drawing-changed HV225>HV225: drawing P-201>W-301',
+      'drawing revision-changed E-104>E-104: revision C>D',
+      'device part-replaced CDT417>CDT417: part 4466-0005>4466-0007',
+      'part superseded 1030-0039>1030-0039: supersededBy 1030-0040>1030-0052 (the list replaces `1030-0039` by `1030-0052`)',
+      'alarm reaction-changed A0102>A0102: reaction stop>hold',
+      'device signal-changed FS232>FS232: contact NO>NC',
+      'alarm reworded A0203>A0203: text Clamp not closed>Clamp did not close',
+      'card reworded TC1>TC1: description 2 inputs for thermocouples, with cold junction>2 inputs for thermocouples, with a cold junction inside',
+      'device reworded PI224>PI224: description Air pressure in the clamp>Pressure of the air in the clamp',
+      'part quantity-changed 1020-0215>1020-0215: quantity 8>6',
+      'setting value-changed C6420 lift-step>C6420 lift-step: value 186>190',
+      'device added >LED209',
+    ])
   })
-  const [machine] = machines()
-  const { revision } = recordsOf([machine])
-  const lists = (shift: number): MachineRecords => ({
-    revision,
-    tables: {
-      devices: Array.from({ length: 5000 }, (_, index) => row(index, shift)),
-      signals: [],
-      cards: [],
-      parts: [],
-      drawings: [],
-      alarms: [],
-      formats: [],
-      energy: [],
-    },
-    unread: [],
-    broken: [],
+
+  test('the pages that speak of an exchanged tag', () =>
+    expect(speaking('device means-another PRS204')).toEqual([
+      'alarms/a0201-lift-position names es:9 es:20 es:21 es:28 es:40 en:11 en:22 en:23 en:30 en:42',
+      'alarms/a0202-lift-past-limit names en:28',
+      'components/destacking-lift names en:5 en:12',
+      'lessons/check-inductive lesson en:7',
+    ]))
+  test('the pages that speak of a tag that is gone', () =>
+    expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:31']))
+  test('the lockouts of an energy source', () => expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names en:8']))
+  test('the pages of a number that another alarm has', () =>
+    expect(speaking('alarm means-another A0301')).toEqual(['alarms/a0301-no-prewash-water names en:4']))
+  test('the pages that show a part with a new number', () =>
+    expect(speaking('part renamed 3110-0309')).toEqual(['alarms/a0202-lift-past-limit names en:29', 'procedures/lift-rollers-and-brake names en:44']))
+  test('the lockouts that cover the area of a new device', () =>
+    expect(speaking('device added')).toEqual(['lockout/lo-1 lockout en:9', 'lockout/lo-2 lockout en:9']))
+  test('the pages of a number that moved to another alarm', () =>
+    expect(speaking('alarm renamed A0401')).toEqual(['alarms/a0401-wash-level-low names en:4']))
+  test('a renamed device whose tag is reused leaves its pages to that tag', () => expect(speaking('device renamed PRS204')).toEqual([]))
+
+  test('every place holds the name', () => {
+    const texts = loadMachine(revised(edits), shared).texts
+    changes.forEach((change, index) => {
+      const name = change.kind === 'renamed' || change.kind === 'removed' ? change.was : change.is
+      for (const { relation, places } of pages[index] ?? []) {
+        if (relation !== 'names') continue
+        for (const { place } of places) {
+          const shown = texts
+            .get(place.file)
+            ?.split('\n')
+            [place.line - 1]?.slice(place.column - 1, place.endColumn - 1)
+          expect([name, ...change.details.map(({ was }) => was)]).toContain(shown)
+        }
+      }
+    })
   })
-  const start = performance.now()
-  const { changes } = compareRecords(lists(0), lists(1))
-  const tookMs = performance.now() - start
-  expect(changes.filter(({ kind }) => kind === 'renamed').length).toBe(5000)
-  // Half a second on a quiet machine; a busy one may take several times as long.
-  expect(tookMs).toBeLessThan(4000)
+})
+
+test('the data file of a release gives the same changes, without places', () => {
+  const read = readDataFile(writeDataFile(recordsOf(old)))
+  if ('problem' in read) throw new Error(read.problem)
+  const same = compareRecords(read.records, recordsOf(now)).changes
+  expect(same.map(line)).toEqual(changes.map(line))
+  expect(same.every(({ oldPlace }) => oldPlace === undefined)).toBe(true)
+})
+
+test('the example machine and itself have no change', () => {
+  expect(compareRecords(recordsOf(old), recordsOf(load(diskFolder('example-machine', '')))).changes).toEqual([])
 })

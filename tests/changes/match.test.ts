@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { likenessOf } from '../../src/changes/likeness.ts'
 import { matchBestPairs } from '../../src/changes/match.ts'
-import { scorePair, settledTexts, type Traits } from '../../src/changes/score.ts'
+import { marked, scorePair, settledTexts, type Traits } from '../../src/changes/score.ts'
 
 /** `BG10 Lift at the bottom @0.1 #P1`: tag, text, addresses, part. */
 function row(written: string): Traits {
@@ -136,8 +136,11 @@ describe('laws of the best pairs', () => {
       fc.property(rows, rows, (old, now) => {
         const pairs = matchBestPairs(old, now)
         const [left, right] = [new Set(pairs.map((pair) => pair.old)), new Set(pairs.map((pair) => pair.now))]
-        const settled = settledTexts(old, now)
-        const over = old.flatMap((a, i) => now.flatMap((b, j) => (left.has(i) || right.has(j) ? [] : (scorePair(a, b, likenessOf(), settled) ?? []))))
+        const [before, after] = [old.map(marked), now.map(marked)]
+        const settled = settledTexts(before, after)
+        const over = before.flatMap((a, i) =>
+          after.flatMap((b, j) => (left.has(i) || right.has(j) ? [] : (scorePair(a, b, likenessOf(), settled) ?? []))),
+        )
         expect(over).toEqual([])
       }),
     ))

@@ -116,6 +116,17 @@ describe('fettle build', () => {
   })
 })
 
+describe('fettle changes', () => {
+  test('a release and the folder that it was built from say the same, from a folder and from its zip', async () => {
+    for (const release of [out, `${out}.zip`]) {
+      const { code, stdout } = await runFettle(['changes', release, 'example-machine'])
+      expect(code).toBe(0)
+      expect(stdout).toMatch(/\n0 changes; 0 pages of the new revision speak of them\n$/)
+    }
+    expect((await runFettle(['changes', out, `${out}.zip`])).stdout).toContain('a release holds no source of its pages')
+  })
+})
+
 describe('fettle verify', () => {
   test('names what was changed, lost and added', async () => {
     const copy = join(dir, 'tampered')

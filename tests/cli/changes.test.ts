@@ -1,42 +1,115 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { writeManifest } from '../../src/bundle/manifest.ts'
+import { identity, writeFiles } from '../bundle/bundles.ts'
+import { edits, revised } from '../changes/revised-example.ts'
 import { runFettle } from './run-fettle.ts'
 
 let dir: string
-let revised: string
-beforeAll(async () => {
+let now: string
+beforeAll(() => {
   dir = mkdtempSync(join(tmpdir(), 'fettle-changes-'))
-  revised = join(dir, 'revised')
-  cpSync('example-machine', revised, { recursive: true })
-  const devices = join(revised, 'data/devices.csv')
-  writeFileSync(devices, readFileSync(devices, 'utf8').replace('lift,346,268', 'lift,346,270'))
-  expect(await runFettle(['build', 'example-machine', '--out', join(dir, 'site')])).toMatchObject({ code: 0 })
-}, 120_000)
+  now = join(dir, 'new')
+  const folder = revised(edits)
+  for (const path of folder.list()) {
+    mkdirSync(dirname(join(now, path)), { recursive: true })
+    writeFileSync(join(now, path), folder.read(path))
+  }
+})
 afterAll(() => rmSync(dir, { recursive: true, force: true }))
 
+/** A copy of the example machine with one text replaced. */
+function copyWith(name: string, path: string, was: string, is: string): string {
+  const copy = join(dir, name)
+  cpSync('example-machine', copy, { recursive: true })
+  const text = readFileSync(join(copy, path), 'utf8')
+  expect(text).toContain(was)
+  writeFileSync(join(copy, path), text.replace(was, is))
+  return copy
+}
+
 describe('fettle changes', () => {
-  test.each(['folder', 'release', 'zip'])('against a %s', async (kind) => {
-    const old = { folder: 'example-machine', release: join(dir, 'site'), zip: join(dir, 'site.zip') }[kind] ?? ''
-    const ran = await runFettle(['changes', old, revised, '--format', 'json'])
-    expect(ran).toMatchObject({ code: 0, stderr: '' })
-    expect(JSON.parse(ran.stdout).changes).toMatchObject([
-      { kind: 'moved', group: 'elsewhere', was: 'LS206', details: [{ field: 'y', was: '268', is: '270' }] },
-    ])
+  test('tells the changes as text', async () => {
+    const { code, stdout, stderr } = await runFettle(['changes', 'example-machine', now])
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
+    expect(stdout).toMatch(/device `PRS204` now means another device\n/)
+    expect(stdout).toMatch(/\n27 changes, 4 of them dangerous; \d+ pages of the new revision speak of them\n$/)
   })
 
-  test('text, and a page to print', async () => {
-    expect((await runFettle(['changes', 'example-machine', revised])).stdout).toContain('device `LS206` moved')
-    const page = join(dir, 'changes.html')
-    expect(await runFettle(['changes', 'example-machine', revised, '--format', 'html', '--out', page])).toMatchObject({ code: 0, stdout: '' })
-    const html = readFileSync(page, 'utf8')
-    expect(html).toContain('<code>LS206</code> moved')
-    expect(html).not.toMatch(/<script|https?:/)
+  test('as JSON, for one unit: what does not fit it is left out', async () => {
+    const of = async (serial: string) =>
+      JSON.parse((await runFettle(['changes', 'example-machine', now, '--format', 'json', '--serial', serial])).stdout).changes
+    const names = (changes: { is: string | null }[]) => changes.map(({ is }) => is)
+    expect(names(await of('0400-023'))).toContain('FS232')
+    expect(names(await of('0400-017'))).not.toContain('FS232')
   })
 
-  test('what is no machine is said', async () => {
-    expect(await runFettle(['changes', join(dir, 'none'), revised])).toMatchObject({ code: 2, stderr: expect.stringContaining('there is no') })
-    expect(await runFettle(['changes', 'tests', revised])).toMatchObject({ code: 2, stderr: expect.stringContaining('is no machine folder') })
+  test('as a page in one file with its fonts', async () => {
+    const out = join(dir, 'changes.html')
+    expect(await runFettle(['changes', 'example-machine', now, '--format', 'html', '--out', out])).toEqual({ code: 0, stdout: '', stderr: '' })
+    const page = readFileSync(out, 'utf8')
+    expect(page.match(/data:font\/woff2/g)).toHaveLength(3)
+    expect(page).not.toMatch(/url\((?!"?data:)|<script|https?:/)
+  })
+
+  test('a page that cannot be read is named, and the rest is compared', async () => {
+    const copy = copyWith('broken-page', 'pages/front/safety.mdx', 'title:', 'title')
+    const { code, stdout } = await runFettle(['changes', 'example-machine', copy])
+    expect(code).toBe(0)
+    expect(stdout).toContain('pages/front/safety.mdx:')
+    expect(stdout).toContain('so what it speaks of is not told')
+  })
+
+  test('a row that cannot be read is not told as gone', async () => {
+    const copy = copyWith('broken-row', 'data/bom.csv', 'Rodillo guía del carro del elevador,8,', 'Rodillo guía del carro del elevador,many,')
+    const { code, stdout } = await runFettle(['changes', 'example-machine', copy])
+    expect(code).toBe(0)
+    expect(stdout).toContain('not compared: part `1020-0215`, which the new revision could not give')
+    expect(stdout).toMatch(/\n0 changes; /)
+  })
+
+  test.each(['signals', 'parts', 'formats', 'cards', 'energy'])(
+    'a list of %s that is not there is named, and nothing in it is told as gone',
+    async (list) => {
+      const file = { signals: 'io-list.csv', parts: 'bom.csv', formats: 'formats.csv', cards: 'cards.csv', energy: 'energy.yaml' }[list] ?? ''
+      const copy = join(dir, `without-${list}`)
+      cpSync('example-machine', copy, { recursive: true })
+      rmSync(join(copy, 'data', file))
+      const { code, stdout } = await runFettle(['changes', 'example-machine', copy])
+      expect(code).toBe(0)
+      expect(stdout).toContain('not compared: the list of ')
+      expect(stdout).toMatch(/\n0 changes; /)
+    },
+  )
+
+  test.each([
+    [['example-machine', 'nowhere'], /nowhere\/machine.yaml:1:1: |the machine folder cannot be read/],
+    [['example-machine', 'tests'], /tests\/machine.yaml:1:1: the folder has no `machine.yaml`/],
+    [['example-machine', 'README.md'], /README.md: not a whole zip file/],
+    [['example-machine'], /<new folder or release> is missing/],
+    [['example-machine', 'example-machine', '--serial', '9'], /no unit with the serial number `9`/],
+    [['example-machine', 'example-machine', '--out', 'no/such/folder/x.html'], /cannot be written/],
+  ])('%j could not run', async (args, says) => {
+    const { code, stderr } = await runFettle(['changes', ...args])
+    expect(code).toBe(2)
+    expect(stderr).toMatch(says)
+  })
+
+  test('a release without the data of its machine could not be compared', async () => {
+    const release = writeFiles(join(dir, 'release'), { 'index.html': 'x' })
+    writeManifest(release, identity)
+    const { code, stderr } = await runFettle(['changes', release, 'example-machine'])
+    expect(code).toBe(2)
+    expect(stderr).toContain('it holds no `data.json`: an older version built it; compare with the folder that it was built from')
+  })
+
+  test('a release whose data was edited could not be compared', async () => {
+    const release = writeFiles(join(dir, 'edited'), { 'data.json': '{}' })
+    writeManifest(release, identity)
+    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('not in the form `fettle-data-1`')
+    writeFileSync(join(release, 'data.json'), '{ }')
+    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('its `data.json` is not as it was built')
   })
 })

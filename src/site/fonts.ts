@@ -1,0 +1,6 @@
+/** Names that the styles use -> files of the packages that hold the fonts. */
+export const fonts: Readonly<Record<string, string>> = {
+  'text-400.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-400-normal.woff2',
+  'text-700.woff2': '@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-700-normal.woff2',
+  'label-500.woff2': '@fontsource/ibm-plex-mono/files/ibm-plex-mono-latin-500-normal.woff2',
+}
