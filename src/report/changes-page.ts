@@ -27,7 +27,7 @@ export function reportChangesPage(report: ChangesReport, style: string): string 
   const facts = [...remarks, ...notCompared.map(notComparedWords)]
   const title = `${now.model}: what changed from revision ${old.revision} to ${now.revision}`
   return `<!doctype html>
-<html lang="en" data-theme="light">
+<html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
