@@ -6,6 +6,7 @@ export const changeKinds = [
   'means-another',
   'energy-changed',
   'removed',
+  'left-out',
   'renamed',
   're-addressed',
   're-terminaled',
@@ -67,6 +68,7 @@ export type ChangeGroup = (typeof changeGroups)[number]
 const groupOfKind: Partial<Record<ChangeKind, ChangeGroup>> = {
   'means-another': 'dangerous',
   removed: 'gone',
+  'left-out': 'gone',
   renamed: 'gone',
   're-addressed': 'elsewhere',
   're-terminaled': 'elsewhere',

@@ -1,8 +1,8 @@
 import { compare, type Place } from '../source/place.ts'
-import { type Change, compareChanges, things } from './change.ts'
+import { type Change, type ChangeKind, compareChanges, type Detail, type Thing, things } from './change.ts'
 import { compareSignals } from './compare-signals.ts'
 import { change, compareThings, type ThingPair } from './compare-things.ts'
-import { type DataRow, type MachineRecords, type RecordTable, type Revision, recordTables } from './records.ts'
+import { type DataRow, type MachineRecords, type Partly, type RecordTable, type Revision, recordTables } from './records.ts'
 import { type ThingSpec, thingSpecs } from './thing-specs.ts'
 
 export interface Comparison {
@@ -14,81 +14,127 @@ export interface Comparison {
   notCompared: readonly NotCompared[]
 }
 
+/**
+ * What a revision could not give. `list`: all of it; `no-list`: it has no such list; `rows`: rows under names that are
+ * not known; `row`: the one that `ids` names; `unsure`: names of the other revision that may be among these.
+ */
 export interface NotCompared {
-  thing: string
-  /** Undefined: the whole list. */
-  id?: string
+  thing: Thing
+  extent: 'list' | 'no-list' | 'rows' | 'row' | 'unsure'
+  ids: readonly string[]
   place?: Place
   side: 'old' | 'new'
 }
 
 /** Compares the data of two revisions of a machine. Says nothing of what could not be read on either side. */
 export function compareRecords(old: MachineRecords, now: MachineRecords): Comparison {
-  const unread = new Set([...old.unread, ...now.unread])
-  const broken = new Set([...old.broken, ...now.broken].map(({ table, id }) => `${table} ${id}`))
-  const signalsOf = ({ tables }: MachineRecords) =>
-    byTag(unread.has('signals') ? [] : tables.signals.filter(({ values }) => !broken.has(`signals ${values.tag ?? ''}`)))
-  const [oldSignals, nowSignals] = [signalsOf(old), signalsOf(now)]
-  const oldSpecs = thingSpecs((tag) => addresses(oldSignals.get(tag)))
-  const specs = thingSpecs((tag) => addresses(nowSignals.get(tag)))
-  const changes = specs.flatMap((spec, index): Change[] => {
+  const isSkipped = (table: RecordTable) => lacks(old, table, 'list') || lacks(now, table, 'list') || isDropped(table, old, now)
+  const partly = (table: RecordTable): Partly => ({ old: lacks(old, table, 'rows'), now: lacks(now, table, 'rows') })
+  const signalsOf = ({ tables }: MachineRecords) => byTag(isSkipped('signals') ? [] : tables.signals)
+  const signals = withStrays({ old: signalsOf(old), now: signalsOf(now), partly: partly('signals') })
+  const oldSpecs = thingSpecs((tag) => addresses(signals.old.get(tag), signals.partly.old))
+  const specs = thingSpecs((tag) => addresses(signals.now.get(tag), signals.partly.now))
+  const compared = specs.flatMap((spec, index) => {
     const oldSpec = oldSpecs[index]
-    if (!oldSpec || unread.has(spec.table)) return []
-    const kept = (rows: readonly DataRow[]) => rows.filter((row) => !broken.has(`${spec.table} ${spec.idOf(row)}`))
-    const compared = compareThings(oldSpec, spec, kept(old.tables[spec.table]), kept(now.tables[spec.table]))
-    if (spec.table === 'devices') return devicesWithSignals(spec, compared, oldSignals, nowSignals)
-    return compared.changes
+    if (!oldSpec || isSkipped(spec.table)) return []
+    const found = compareThings(oldSpec, spec, old.tables[spec.table], now.tables[spec.table], partly(spec.table))
+    const changes = spec.table === 'devices' ? devicesWithSignals(spec, found, signals) : found.changes
+    return [{ thing: things[spec.table], unsure: found.unsure, changes: withLeftOut(spec, changes, old, now) }]
   })
+  const unsure = (side: 'old' | 'new') =>
+    compared.flatMap(({ thing, unsure }): NotCompared[] => {
+      const ids = [...new Set(side === 'new' ? unsure.old : unsure.now)].sort(compare)
+      return ids.length > 0 ? [{ thing, extent: 'unsure', ids, side }] : []
+    })
+  const orphans = lacks(old, 'devices') || lacks(now, 'devices') ? [] : orphanSignals(old, now, signals)
   return {
     old: old.revision,
     now: now.revision,
-    changes: [...changes, ...orphanSignals(old, now, oldSignals, nowSignals, unread, broken)]
-      .map((it) => withNotes(it, old, now))
-      .sort(compareChanges),
-    notCompared: [...missing(old, 'old'), ...missing(now, 'new')],
+    changes: [...compared.flatMap(({ changes }) => changes), ...orphans].map((it) => withNotes(it, old, now)).sort(compareChanges),
+    notCompared: [...missing(old, 'old'), ...unsure('old'), ...dropped(old, now), ...missing(now, 'new'), ...unsure('new')],
   }
 }
+
+/** What is in a list and fits none of the units is not gone, and was not new when it came to fit one. */
+function withLeftOut(spec: ThingSpec, changes: readonly Change[], old: MachineRecords, now: MachineRecords): Change[] {
+  const rows = ({ leftOut }: MachineRecords) => new Map(leftOut.flatMap(({ table, row }) => (table === spec.table ? [[spec.idOf(row), row]] : [])))
+  const [before, after] = [rows(old), rows(now)]
+  return changes.map((it): Change => {
+    const row = it.kind === 'removed' ? after.get(it.was ?? '') : undefined
+    if (row) {
+      const was = old.tables[spec.table].find((other) => spec.idOf(other) === it.was)
+      const fits = { field: 'fits', was: was?.values.fits ?? '', is: row.values.fits ?? '' }
+      return { ...it, kind: 'left-out', is: it.was, details: [fits], ...(row.place ? { newPlace: row.place } : {}) }
+    }
+    if (it.kind !== 'added' || !before.has(it.is ?? '')) return it
+    return { ...it, notes: [...it.notes, 'the old revision has it in the list, for no option of these units'] }
+  })
+}
+
+/** Signals by their tag, of both revisions. */
+interface Signals {
+  old: ReadonlyMap<string, readonly DataRow[]>
+  now: ReadonlyMap<string, readonly DataRow[]>
+  partly: Partly
+}
+
+/** A row that was read in part and has a tag of its own may have lost its tag, and be the signal of any device. */
+function withStrays({ old, now, partly }: Signals): Signals {
+  const holdsStray = (own: Signals['old'], other: Signals['old']) =>
+    [...own].some(([tag, rows]) => !other.has(tag) && rows.some(({ unread }) => unread))
+  return { old, now, partly: { old: partly.old || holdsStray(old, now), now: partly.now || holdsStray(now, old) } }
+}
+
+const lacks = ({ lost }: MachineRecords, table: RecordTable, extent?: 'list' | 'rows') =>
+  lost.some((it) => it.table === table && (extent === undefined || it.extent === extent))
+
+/** A list that the new revision does not name any more says nothing of its things. */
+const isDropped = (table: RecordTable, old: MachineRecords, now: MachineRecords) => now.unlisted.includes(table) && old.tables[table].length > 0
+
+const dropped = (old: MachineRecords, now: MachineRecords) =>
+  recordTables
+    .filter((table) => isDropped(table, old, now))
+    .map((table): NotCompared => ({ thing: things[table], extent: 'no-list', ids: [], side: 'new' }))
 
 /** The changes of devices, those of their signals among them. */
 function devicesWithSignals(
   spec: ThingSpec,
   { pairs, changes }: { pairs: readonly ThingPair[]; changes: readonly Change[] },
-  oldSignals: ReadonlyMap<string, readonly DataRow[]>,
-  nowSignals: ReadonlyMap<string, readonly DataRow[]>,
+  signals: Signals,
 ): Change[] {
-  const owners = new Map([...nowSignals].flatMap(([tag, signals]) => addresses(signals).map((address) => [address, tag] as const)))
-  const merged = new Map(changes.map((it) => [JSON.stringify([it.kind, it.was, it.is]), it]))
+  const owners = new Map([...signals.now].flatMap(([tag, rows]) => (addresses(rows) ?? []).map((address) => [address, tag] as const)))
+  const key = ({ kind, was, is }: Pick<Change, 'kind' | 'was' | 'is'>) => JSON.stringify([kind, was, is])
+  const merged = [...changes]
+  const positions = new Map(changes.map((it, index) => [key(it), index]))
   for (const { old, now } of pairs) {
     const [was, is] = [spec.idOf(old), spec.idOf(now)]
-    for (const [kind, details] of compareSignals(oldSignals.get(was) ?? [], nowSignals.get(is) ?? [])) {
+    for (const [kind, details] of signalChanges(was, is, signals)) {
       const notes = details.flatMap(({ field, was: before }) => {
         const owner = /(^| )address$/.test(field) ? owners.get(before) : undefined
         return owner !== undefined && owner !== is ? [`\`${before}\` belongs to \`${owner}\` now`] : []
       })
-      const key = JSON.stringify([kind, was, is])
-      const known = merged.get(key)
-      merged.set(key, known ? { ...known, details: [...known.details, ...details] } : change(spec, kind, old, now, details, notes))
+      const position = positions.get(key({ kind, was, is })) ?? merged.length
+      const known = merged[position]
+      merged[position] = known ? { ...known, details: [...known.details, ...details] } : change(spec, kind, old, now, details, notes)
     }
   }
-  return [...merged.values()]
+  return merged
+}
+
+/** What changed in the signals of a tag; nothing where one of its rows was read in part. */
+function signalChanges(was: string, is: string, { old, now, partly }: Signals): Map<ChangeKind, Detail[]> {
+  const [before, after] = [old.get(was) ?? [], now.get(is) ?? []]
+  return [...before, ...after].some(({ unread }) => unread) ? new Map() : compareSignals(before, after, partly)
 }
 
 /** Signals of a tag that neither revision has as a device are compared by that tag. */
-function orphanSignals(
-  old: MachineRecords,
-  now: MachineRecords,
-  before: ReadonlyMap<string, readonly DataRow[]>,
-  after: ReadonlyMap<string, readonly DataRow[]>,
-  unread: ReadonlySet<RecordTable>,
-  broken: ReadonlySet<string>,
-): Change[] {
-  if (unread.has('devices')) return []
+function orphanSignals(old: MachineRecords, now: MachineRecords, signals: Signals): Change[] {
   const known = new Set([...old.tables.devices, ...now.tables.devices].map(({ values }) => values.tag ?? ''))
-  const tags = [...new Set([...before.keys(), ...after.keys()])].filter((tag) => !known.has(tag) && !broken.has(`devices ${tag}`))
+  const tags = [...new Set([...signals.old.keys(), ...signals.now.keys()])].filter((tag) => !known.has(tag))
   return tags.sort(compare).flatMap((tag): Change[] => {
-    const details = [...compareSignals(before.get(tag) ?? [], after.get(tag) ?? [])].flatMap(([, it]) => it)
+    const details = [...signalChanges(tag, tag, signals)].flatMap(([, it]) => it)
     if (details.length === 0) return []
-    const [was, is] = [before.has(tag) ? tag : undefined, after.has(tag) ? tag : undefined]
+    const [was, is] = [signals.old.has(tag) ? tag : undefined, signals.now.has(tag) ? tag : undefined]
     return [{ kind: 'signal-changed', thing: things.signals, was, is, text: 'signals of a tag that no device has', details, notes: [] }]
   })
 }
@@ -112,11 +158,17 @@ function chainFrom(number: string, successor: ReadonlyMap<string, string | undef
   return chain
 }
 
-function missing({ unread, broken }: MachineRecords, side: NotCompared['side']): NotCompared[] {
-  return [
-    ...recordTables.filter((table) => unread.includes(table)).map((table): NotCompared => ({ thing: `${things[table]}s`, side })),
-    ...broken.map(({ table, id, place }): NotCompared => ({ thing: things[table], id, place, side })),
-  ]
+function missing({ lost, tables }: MachineRecords, side: NotCompared['side']): NotCompared[] {
+  const specs = thingSpecs(() => [])
+  const idOf = (table: RecordTable, row: DataRow) => specs.find((spec) => spec.table === table)?.idOf(row) ?? row.values.tag ?? ''
+  return recordTables.flatMap((table) => [
+    ...lost.filter((it) => it.table === table).map(({ extent, place }): NotCompared => ({ thing: things[table], extent, ids: [], place, side })),
+    ...tables[table]
+      .filter(({ unread }) => unread)
+      .map(
+        (row): NotCompared => ({ thing: things[table], extent: 'row', ids: [idOf(table, row)], ...(row.place ? { place: row.place } : {}), side }),
+      ),
+  ])
 }
 
 /** Tag -> its signals, in an order of their own: that of the rows in the file says nothing. */
@@ -133,4 +185,8 @@ function byTag(signals: readonly DataRow[]): Map<string, DataRow[]> {
   return new Map([...found].sort(([a], [b]) => compare(a, b)))
 }
 
-const addresses = (signals: readonly DataRow[] = []) => signals.flatMap(({ values }) => values.address ?? [])
+/** Undefined where one of them could not be read, or all may be lost. */
+function addresses(signals: readonly DataRow[] = [], isPartly = false): string[] | undefined {
+  const isUnknown = signals.length === 0 ? isPartly : signals.some(({ unread }) => unread?.includes('address'))
+  return isUnknown ? undefined : signals.flatMap(({ values }) => values.address ?? [])
+}

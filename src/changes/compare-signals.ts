@@ -1,5 +1,5 @@
 import type { ChangeKind, Detail } from './change.ts'
-import { type DataRow, differing } from './records.ts'
+import { type DataRow, differing, type Partly } from './records.ts'
 
 const kinds: Readonly<Record<string, ChangeKind>> = {
   address: 're-addressed',
@@ -23,8 +23,15 @@ const sureties: readonly (readonly string[])[] = [
   ['type'],
 ]
 
-/** What changed in the signals of one device, by what that means. The name of the signal stands before each field. */
-export function compareSignals(old: readonly DataRow[], now: readonly DataRow[]): Map<ChangeKind, Detail[]> {
+/**
+ * What changed in the signals of one device, by what that means. The name of the signal stands before each field.
+ * `partly`: rows of a revision are lost, so that a signal may be among them.
+ */
+export function compareSignals(
+  old: readonly DataRow[],
+  now: readonly DataRow[],
+  partly: Partly = { old: false, now: false },
+): Map<ChangeKind, Detail[]> {
   const found = new Map<ChangeKind, Detail[]>()
   const tell = (kind: ChangeKind, detail: Detail) => found.set(kind, [...(found.get(kind) ?? []), detail])
   const { pairs, gone, come } = pairSignals(old, now)
@@ -36,8 +43,8 @@ export function compareSignals(old: readonly DataRow[], now: readonly DataRow[])
       if (field !== 'tag') tell(kinds[field] ?? 'signal-changed', detail)
     }
   }
-  for (const signal of gone) tell('signal-changed', { field: 'signal', was: described(signal), is: '' })
-  for (const signal of come) tell('signal-changed', { field: 'signal', was: '', is: described(signal) })
+  for (const signal of partly.now ? [] : gone) tell('signal-changed', { field: 'signal', was: described(signal), is: '' })
+  for (const signal of partly.old ? [] : come) tell('signal-changed', { field: 'signal', was: '', is: described(signal) })
   return found
 }
 

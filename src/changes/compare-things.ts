@@ -1,8 +1,9 @@
 import { type Change, type ChangeKind, type Detail, things } from './change.ts'
 import { plainText } from './likeness.ts'
 import { matchBestPairs } from './match.ts'
-import { type DataRow, differing } from './records.ts'
+import { type DataRow, differing, type Partly } from './records.ts'
 import { settledTexts, type Traits } from './score.ts'
+import { type MatchedRows, type Sureness, surenessOf } from './sureness.ts'
 import type { ThingSpec } from './thing-specs.ts'
 
 export interface ThingPair {
@@ -10,36 +11,29 @@ export interface ThingPair {
   now: DataRow
 }
 
-/** One list in two revisions, and which row became which. */
-interface Compared {
+interface Compared extends MatchedRows {
   spec: ThingSpec
-  old: readonly DataRow[]
-  now: readonly DataRow[]
-  nowOf: ReadonlyMap<DataRow, DataRow>
-  oldOf: ReadonlyMap<DataRow, DataRow>
-  /** Name -> its row; the first of several. */
-  oldById: ReadonlyMap<string, DataRow>
-  nowById: ReadonlyMap<string, DataRow>
+  sure: Sureness
 }
 
 /**
  * What became of the things of one list. What hangs on other lists, such as the signals of a device, is not in it.
- * The two specifications are the same but for the lists that they look into.
+ * The two specifications are the same but for the lists that they look into. Nothing is said of what is not sure.
  */
 export function compareThings(
   oldSpec: ThingSpec,
   spec: ThingSpec,
   old: readonly DataRow[],
   now: readonly DataRow[],
-): { pairs: ThingPair[]; changes: Change[] } {
+  partly: Partly,
+): { pairs: ThingPair[]; changes: Change[]; unsure: Sureness['unsure'] } {
   const [before, after] = [old.map((row) => traitsOf(oldSpec, row)), now.map((row) => traitsOf(spec, row))]
   const matched = spec.byName ? pairsByName(before, after) : matchBestPairs(before, after)
   const pairs = matched.flatMap((pair): ThingPair[] => {
     const [was, is] = [old[pair.old], now[pair.now]]
     return was && is ? [{ old: was, now: is }] : []
   })
-  const compared: Compared = {
-    spec,
+  const rows: MatchedRows = {
     old,
     now,
     nowOf: new Map(pairs.map((pair) => [pair.old, pair.now])),
@@ -47,16 +41,22 @@ export function compareThings(
     oldById: firstById(spec, old),
     nowById: firstById(spec, now),
   }
+  const sure = surenessOf(spec.idOf, rows, partly)
+  const compared: Compared = { ...rows, spec, sure }
   const reused = reusedNames(compared, takenTexts(before, after))
-  return { pairs, changes: [...reused.values(), ...fates(compared, reused), ...arrivals(compared, reused)] }
+  return {
+    pairs: pairs.filter((pair) => sure.ofPair(pair.old, pair.now)),
+    changes: [...reused.values(), ...fates(compared, reused), ...arrivals(compared, reused)],
+    unsure: sure.unsure,
+  }
 }
 
 /** Names that stand in both revisions and do not mean the same thing: the old text still finds something. */
-function reusedNames({ spec, nowOf, oldOf, oldById, nowById }: Compared, taken: ReadonlyMap<string, string>): Map<string, Change> {
+function reusedNames({ spec, nowOf, oldOf, oldById, nowById, sure }: Compared, taken: ReadonlyMap<string, string>): Map<string, Change> {
   const found = new Map<string, Change>()
   for (const [id, was] of oldById) {
     const is = nowById.get(id)
-    if (!is) continue
+    if (!is || was.unread || is.unread) continue
     const [went, came] = [nowOf.get(was), oldOf.get(is)]
     const [before, after] = [spec.textOf(was), spec.textOf(is)]
     const changed = before !== after && plainText(before) !== plainText(after)
@@ -66,20 +66,29 @@ function reusedNames({ spec, nowOf, oldOf, oldById, nowById }: Compared, taken: 
       went === is
         ? [`\`${id}\` has the text that \`${owner}\` had`]
         : [
-            went ? `what was \`${id}\` is \`${spec.idOf(went)}\` now` : `what was \`${id}\` is gone`,
-            came ? `what is \`${id}\` now was \`${spec.idOf(came)}\`` : `what is \`${id}\` now is new`,
+            went ? `what was \`${id}\` is \`${spec.idOf(went)}\` now` : `what was \`${id}\` ${sure.ofLone.old ? 'is gone' : notFound}`,
+            came ? `what is \`${id}\` now was \`${spec.idOf(came)}\`` : `what is \`${id}\` now ${sure.ofLone.now ? 'is new' : notFound}`,
           ]
     found.set(id, change(spec, 'means-another', was, is, [{ field: 'text', was: before, is: after }], notes))
   }
   return found
 }
 
+const notFound = 'is not among what could be read of the other revision'
+
 /** What became of each row of the old revision. */
-function fates({ spec, old, nowOf, oldById }: Compared, reused: ReadonlyMap<string, Change>): Change[] {
+function fates({ spec, old, nowOf, oldById, nowById, sure }: Compared, reused: ReadonlyMap<string, Change>): Change[] {
   return old.flatMap((was) => {
     const is = nowOf.get(was)
     const id = spec.idOf(was)
-    if (!is) return reused.has(id) && oldById.get(id) === was ? [] : [change(spec, 'removed', was, undefined)]
+    if (!is) {
+      if (was.unread || (reused.has(id) && oldById.get(id) === was)) return []
+      const other = nowById.get(id)
+      // A name that stood in several rows is not gone with one of them.
+      if (other) return other.unread ? [] : [change(spec, 'changed', was, other, [{ field: 'row', was: spec.textOf(was), is: '' }])]
+      return sure.ofLone.old ? [change(spec, 'removed', was, undefined)] : []
+    }
+    if (!sure.ofPair(was, is)) return []
     const notes = reused.has(id) ? [`for pages with \`${id}\` see what it means now`] : []
     const renamed = id === spec.idOf(is) ? [] : [change(spec, 'renamed', was, is, [{ field: 'name', was: id, is: spec.idOf(is) }], notes)]
     const columns = [...changedColumns(spec, was, is)]
@@ -90,10 +99,14 @@ function fates({ spec, old, nowOf, oldById }: Compared, reused: ReadonlyMap<stri
   })
 }
 
-function arrivals({ spec, now, oldOf, nowById }: Compared, reused: ReadonlyMap<string, Change>): Change[] {
-  return now
-    .filter((is) => !oldOf.has(is) && !(reused.has(spec.idOf(is)) && nowById.get(spec.idOf(is)) === is))
-    .map((is) => change(spec, 'added', undefined, is))
+function arrivals({ spec, now, oldOf, oldById, nowById, sure }: Compared, reused: ReadonlyMap<string, Change>): Change[] {
+  return now.flatMap((is) => {
+    const id = spec.idOf(is)
+    if (oldOf.has(is) || is.unread || (reused.has(id) && nowById.get(id) === is)) return []
+    const other = oldById.get(id)
+    if (other) return other.unread ? [] : [change(spec, 'changed', other, is, [{ field: 'row', was: '', is: spec.textOf(is) }])]
+    return sure.ofLone.now ? [change(spec, 'added', undefined, is)] : []
+  })
 }
 
 /** Columns that differ, by what that means. */
@@ -131,12 +144,14 @@ export function change(
 }
 
 function traitsOf(spec: ThingSpec, row: DataRow): Traits {
+  const links = spec.linksOf(row)
   return {
     id: spec.idOf(row),
     text: spec.textOf(row),
-    links: spec.linksOf(row),
+    links: links ?? [],
     kin: spec.kinOf(row),
     around: spec.around.map((column) => row.values[column] ?? ''),
+    ...(row.unread || !links ? { isPartial: true } : {}),
   }
 }
 

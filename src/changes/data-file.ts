@@ -19,20 +19,24 @@ const dataFile = z.object({
     fitted: z.array(z.string()).optional(),
   }),
   tables: z.object({
-    devices: rows,
-    signals: rows,
-    cards: rows,
-    parts: rows,
-    drawings: rows,
-    alarms: rows,
-    formats: rows,
-    energy: rows,
+    devices: rows.optional(),
+    signals: rows.optional(),
+    cards: rows.optional(),
+    parts: rows.optional(),
+    drawings: rows.optional(),
+    alarms: rows.optional(),
+    formats: rows.optional(),
+    energy: rows.optional(),
   }),
 })
 
-/** The records of a release as text: one row a line, without the places of the files that they come from. */
-export function writeDataFile({ revision, tables }: MachineRecords): string {
-  const lists = recordTables.map((table) => {
+/**
+ * The records of a release as text: one row a line, without the places of the files that they come from. A list that
+ * the machine does not have is not there.
+ */
+export function writeDataFile({ revision, tables, unlisted }: MachineRecords): string {
+  const listed = recordTables.filter((table) => !unlisted.includes(table))
+  const lists = listed.map((table) => {
     const lines = tables[table].map(
       ({ values }) => `   ${JSON.stringify(Object.fromEntries(Object.entries(values).sort(([a], [b]) => compare(a, b))))}`,
     )
@@ -49,7 +53,7 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
     return { problem: `its \`${dataFileName}\` is not in the form \`${format}\`: at \`${issue?.path.join('.')}\`, ${issue?.message}` }
   }
   const { revision, tables } = parsed.data
-  const located = (list: readonly Record<string, string>[]) => list.map((values) => ({ values }))
+  const located = (list: readonly Record<string, string>[] = []) => list.map((values) => ({ values }))
   return {
     records: {
       revision,
@@ -63,8 +67,9 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
         formats: located(tables.formats),
         energy: located(tables.energy),
       },
-      unread: [],
-      broken: [],
+      leftOut: [],
+      unlisted: recordTables.filter((table) => !tables[table]),
+      lost: [],
     },
   }
 }

@@ -1,27 +1,21 @@
+import type { ReadData } from '../model/lost-data.ts'
 import type { EnergySource, Machine } from '../model/machine.ts'
 import { type TableName, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
-import type { DataRow, MachineRecords, RecordTable } from './records.ts'
-
-const tableOf: Readonly<Record<string, RecordTable>> = {
-  tag: 'devices',
-  signal: 'signals',
-  card: 'cards',
-  part: 'parts',
-  drawing: 'drawings',
-  alarm: 'alarms',
-  energy: 'energy',
-}
+import { type DataRow, type MachineRecords, type RecordTable, recordTables } from './records.ts'
 
 /**
- * The data of the units of a machine: each row that is fitted to one of them, once. `serial`: it is about this unit
- * alone. `unread`: lists beyond those that the machines name.
+ * The data of the units of a machine: each row that is fitted to one of them, once. `read`: what the folder held.
+ * `serial`: it is about this unit alone.
  */
-export function recordsOf(machines: readonly [Machine, ...Machine[]], serial?: string, unread: readonly RecordTable[] = []): MachineRecords {
-  const [{ file, absent, unread: kinds, sourceLanguage: source }] = machines
-  const rows = <T extends Exclude<RecordTable, 'energy'>>(table: T) =>
-    [...new Set(machines.flatMap((machine): readonly object[] => machine[table]))].map((row) => rowOf(table, row, source))
+export function recordsOf(machines: readonly [Machine, ...Machine[]], read?: ReadData, serial?: string): MachineRecords {
+  const [{ file, sourceLanguage: source }] = machines
+  const others = othersOf(machines, read, source)
+  const rows = <T extends Exclude<RecordTable, 'energy'>>(table: T) => [
+    ...[...new Set(machines.flatMap((machine): readonly object[] => machine[table]))].map((row) => rowOf(table, row, source)),
+    ...others.partly(table),
+  ]
   const deviceFits = new Map(machines.flatMap(({ devices }) => devices.map(({ tag, fits }) => [tag.value, fits] as const)))
   const signals = [...new Set(machines.flatMap((machine) => machine.signals))].map((signal) =>
     // A signal is fitted as its device is; only what its own row says is data of the signal.
@@ -39,21 +33,57 @@ export function recordsOf(machines: readonly [Machine, ...Machine[]], serial?: s
     },
     tables: {
       devices: rows('devices'),
-      signals,
+      signals: [...signals, ...others.partly('signals')],
       cards: rows('cards'),
       parts: rows('parts'),
       drawings: rows('drawings'),
       alarms: rows('alarms'),
       formats: rows('formats'),
-      energy: [...new Set(machines.flatMap(({ energy }) => energy))].map((it) => energyRow(it, source)),
+      energy: [...[...new Set(machines.flatMap(({ energy }) => energy))].map((it) => energyRow(it, source)), ...others.partly('energy')],
     },
-    unread: [...new Set([...[...kinds].flatMap((kind) => tableOf[kind] ?? []), ...unread])],
-    broken: [...absent].flatMap(([name, { reason, place }]) => {
-      const [kind = ''] = name.split(':')
-      const table = tableOf[kind]
-      return reason === 'broken' && table ? [{ table, id: name.slice(kind.length + 1), place }] : []
-    }),
+    unlisted: recordTables.filter((table) => !file.data[table] && !(table === 'signals' && file.data.symbols)),
+    leftOut: others.leftOut,
+    lost: (read?.lost ?? []).flatMap(({ table, extent, place }) => (extent === 'row' || table === 'symbols' ? [] : [{ table, extent, place }])),
   }
+}
+
+/** Rows that are in none of the units: they fit none, or it is not known whether they do, or they could be read in part. */
+function othersOf(machines: readonly [Machine, ...Machine[]], read: ReadData | undefined, source: string) {
+  const known = new Set(Object.keys(machines[0].file.options ?? {}))
+  const optionsOf = (row: object) => ('fits' in row && Array.isArray(row.fits) ? row.fits.map(({ value }: Located<string>) => value) : [])
+  const isFitted = (row: object) => {
+    const options = optionsOf(row)
+    return options.length === 0 || options.some((it) => !known.has(it) || machines.some(({ unit }) => unit.fitted.includes(it)))
+  }
+  const asData = (table: RecordTable, row: object) => (table === 'energy' ? energyRow(row as EnergySource, source) : rowOf(table, row, source))
+  const ofDevices = inheritedFits(read)
+  const absent = (table: RecordTable) => {
+    const present = new Set(machines.flatMap((machine): readonly object[] => machine[table]))
+    return (read?.rows[table] ?? []).filter((row) => !present.has(row) && !(table === 'signals' && 'fits' in row && ofDevices.has(row.fits)))
+  }
+  const damaged = (table: RecordTable) => (read?.lost ?? []).flatMap((it) => (it.extent === 'row' && it.table === table ? [it] : []))
+  return {
+    leftOut: recordTables.flatMap((table) =>
+      absent(table)
+        .filter((row) => !isFitted(row))
+        .map((row) => ({ table, row: asData(table, row) })),
+    ),
+    /** An option that machine.yaml does not know says nothing of the units. */
+    partly: (table: RecordTable): DataRow[] => [
+      ...absent(table)
+        .filter(isFitted)
+        .map((row) => ({ ...asData(table, row), unread: ['fits'] })),
+      ...damaged(table)
+        .filter(({ row }) => isFitted(row))
+        .map(({ row, columns }) => ({ ...asData(table, row), unread: columns })),
+    ],
+  }
+}
+
+/** Options of devices, as they stand in the rows of their signals: such a signal is where its device is. */
+function inheritedFits(read: ReadData | undefined): Set<unknown> {
+  const damaged = (read?.lost ?? []).flatMap((it) => (it.extent === 'row' && it.table === 'devices' ? [it.row] : []))
+  return new Set([...(read?.rows.devices ?? []), ...damaged].map((row) => ('fits' in row ? row.fits : undefined)))
 }
 
 function rowOf(table: TableName, row: object, sourceLanguage: string): DataRow {

@@ -12,6 +12,8 @@ export interface DataRow {
   values: Readonly<Record<string, string>>
   /** Where its name stands; a release does not say. */
   place?: Place
+  /** Columns that could not be read: the row tells what the thing is, and nothing is said of it. */
+  unread?: readonly string[]
 }
 
 /** Which revision of which machine it is, as machine.yaml says. */
@@ -29,11 +31,20 @@ export interface Revision {
 /** The data of one revision. */
 export interface MachineRecords {
   revision: Revision
+  /** Rows of which a part could not be read are among them. */
   tables: Readonly<Record<RecordTable, readonly DataRow[]>>
-  /** Lists that could not be read: nothing is said of them. */
-  unread: readonly RecordTable[]
-  /** Names of rows that could not be read: nothing is said of them. */
-  broken: readonly { table: RecordTable; id: string; place: Place }[]
+  /** Rows that are in the lists of a folder, and fit none of the units that it is about. */
+  leftOut: readonly { table: RecordTable; row: DataRow }[]
+  /** Lists that the machine does not have. */
+  unlisted: readonly RecordTable[]
+  /** What could not be read: a whole list, or rows of it under names that are not known. */
+  lost: readonly { table: RecordTable; extent: 'list' | 'rows'; place: Place }[]
+}
+
+/** Whether rows of a list are lost under names that are not known, in each revision. */
+export interface Partly {
+  old: boolean
+  now: boolean
 }
 
 /** The columns in which two rows differ, in code-unit order. */

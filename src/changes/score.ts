@@ -12,6 +12,8 @@ export interface Traits {
   kin: string
   /** What decides between pairs that are otherwise as good: area, place, drawing. */
   around: readonly string[]
+  /** A part of its data could not be read: what is empty is not known. */
+  isPartial?: boolean
 }
 
 /** A tag weighs less than a text, and an address less than both, or an exchange of two is told wrongly. House values, tried on lists of 5,000 rows. */
@@ -58,18 +60,29 @@ export function scorePair(a: Marked, b: Marked, likeness: Likeness, settled: Rea
   const kin = a.kin === b.kin ? 1 : 0
   let whole = weights.id
   let sum = weights.id * idAgreement(a, b)
-  const add = (weight: number, agreement: number, isSaid: boolean) => {
-    if (!isSaid) return
+  const add = (weight: number, agreement: number, counts: boolean) => {
+    if (!counts) return
     whole += weight
     sum += weight * agreement
   }
-  const [hasLinks, hasKin] = [a.links.length > 0 || b.links.length > 0, a.kin !== '' || b.kin !== '']
-  add(weights.text, text, a.plain !== '' || b.plain !== '')
+  // What only one revision says of a text like no other does not make it another thing.
+  const isOwnText = sameText && settled.has(a.plain)
+  const hasText = isSaid(a, b, ({ plain }) => plain !== '')
+  const hasLinks = isSaid(a, b, ({ links }) => links.length > 0, isOwnText)
+  const hasKin = isSaid(a, b, ({ kin }) => kin !== '', isOwnText)
+  add(weights.text, text, hasText)
   add(weights.links, links, hasLinks)
   add(weights.kin, kin, hasKin)
   const score = Math.round((scale * sum) / whole)
   const allButName = sameText && (links === 1 || !hasLinks) && (kin === 1 || !hasKin)
   return score >= threshold || allButName ? score : undefined
+}
+
+/** Whether at least one of two says something, and neither has it where it could not be read. */
+function isSaid(a: Marked, b: Marked, says: (row: Marked) => boolean, byBoth = false): boolean {
+  const [one, other] = [says(a), says(b)]
+  if (byBoth) return one && other
+  return (one || other) && (one || !a.isPartial) && (other || !b.isPartial)
 }
 
 /** How many of the facts around a thing agree, and then how near the names are in order. */

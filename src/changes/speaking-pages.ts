@@ -5,10 +5,10 @@ import type { Change, Thing } from './change.ts'
 import { namePlacesOf } from './name-places.ts'
 
 /**
- * How a page comes to speak of a thing: it names it; it is a lesson made for the device; a lockout that isolates,
- * verifies or covers it; the recovery of an alarm that the device raises.
+ * How a page comes to speak of a thing: it names it; it is a lesson made for the device; a lockout that isolates
+ * or verifies by it; a lockout of its area, which need not isolate it; the recovery of an alarm that the device raises.
  */
-export type Relation = 'names' | 'lesson' | 'lockout' | 'recovery'
+export type Relation = 'names' | 'lesson' | 'lockout' | 'area-lockout' | 'recovery'
 
 export interface SpeakingPage {
   page: string
@@ -88,17 +88,18 @@ function related(
   const names = [...new Set([was, is].filter((name) => name !== undefined))]
   const devices = all.flatMap((graph) => names.flatMap((name): readonly Device[] => [graph.device(name)].filter((device) => device !== undefined)))
   const areas = new Set(kind === 'moved' ? details.filter(({ field }) => field === 'area').flatMap(({ was, is }) => [was, is]) : [])
-  if (kind === 'added' || kind === 'removed') for (const { area } of devices) if (area) areas.add(area.value)
+  const comesOrGoes = kind === 'added' || kind === 'removed' || kind === 'left-out'
+  if (comesOrGoes) for (const { area } of devices) if (area) areas.add(area.value)
   const energies = new Set(names.flatMap((name) => energiesOf.get(name) ?? []))
   const alarms = new Set(all.flatMap((graph) => names.flatMap((name) => graph.alarmsOf(name).map(({ number }) => number.value))))
-  const teaches = kind === 'means-another' || kind === 'added' || kind === 'removed' || kind === 'part-replaced' || kind === 'changed'
+  const teaches = comesOrGoes || kind === 'means-another' || kind === 'part-replaced' || kind === 'changed'
   return graphs.flatMap((graph) => [
     ...(teaches ? devices.flatMap((device) => graph.lessonsOf(device)) : []).map((page) => ({ page, relation: 'lesson' as const, at: 'technology' })),
     ...graph
       .pagesIn('lockout')
       .filter(({ frontmatter }) => frontmatter.energy.some((id) => energies.has(id)))
       .map((page) => ({ page, relation: 'lockout' as const, at: 'energy' })),
-    ...[...areas].flatMap((area) => graph.lockoutsCovering(area)).map((page) => ({ page, relation: 'lockout' as const, at: 'areas' })),
+    ...[...areas].flatMap((area) => graph.lockoutsCovering(area)).map((page) => ({ page, relation: 'area-lockout' as const, at: 'areas' })),
     ...[...alarms].flatMap((number) => graph.recoveryOf(number) ?? []).map((page) => ({ page, relation: 'recovery' as const, at: 'alarm' })),
   ])
 }

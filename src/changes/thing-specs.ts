@@ -8,7 +8,8 @@ export interface ThingSpec {
   textOf(row: DataRow): string
   /** Columns of the name: its change is told as such. */
   idColumns: readonly string[]
-  linksOf(row: DataRow): readonly string[]
+  /** Undefined where they could not be read. */
+  linksOf(row: DataRow): readonly string[] | undefined
   kinOf(row: DataRow): string
   /** Columns of the facts around it. */
   around: readonly string[]
@@ -26,13 +27,24 @@ const words = (column: string) => (row: DataRow) =>
     .split(' ')
     .filter((word) => word !== '')
 
+/** A text of which a part could not be read is none. */
+const text =
+  (...columns: readonly string[]) =>
+  (row: DataRow) =>
+    columns.some((column) => row.unread?.includes(column))
+      ? ''
+      : columns
+          .map((column) => cell(column)(row))
+          .filter((it) => it !== '')
+          .join(', ')
+
 /** Addresses of the signals of each device come from the I/O list. */
-export function thingSpecs(addressesOf: (tag: string) => readonly string[]): readonly ThingSpec[] {
+export function thingSpecs(addressesOf: (tag: string) => readonly string[] | undefined): readonly ThingSpec[] {
   return [
     {
       table: 'devices',
       idOf: cell('tag'),
-      textOf: (row) => [cell('kind')(row), cell('description')(row)].filter((text) => text !== '').join(', '),
+      textOf: text('kind', 'description'),
       idColumns: ['tag'],
       linksOf: (row) => addressesOf(cell('tag')(row)),
       kinOf: cell('part'),
@@ -53,7 +65,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'parts',
       idOf: cell('number'),
-      textOf: cell('description'),
+      textOf: text('description'),
       idColumns: ['number'],
       linksOf: (row) => [cell('makerNumber')(row)].filter((number) => number !== ''),
       kinOf: cell('maker'),
@@ -64,7 +76,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'drawings',
       idOf: cell('number'),
-      textOf: cell('title'),
+      textOf: text('title'),
       idColumns: ['number'],
       linksOf: (row) => [cell('file')(row)].filter((file) => file !== ''),
       kinOf: cell('kind'),
@@ -75,7 +87,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'alarms',
       idOf: cell('number'),
-      textOf: cell('text'),
+      textOf: text('text'),
       idColumns: ['number'],
       linksOf: words('tags'),
       kinOf: cell('trigger'),
@@ -86,7 +98,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'energy',
       idOf: cell('id'),
-      textOf: cell('name'),
+      textOf: text('name'),
       idColumns: ['id'],
       linksOf: words('isolation'),
       kinOf: cell('form'),
@@ -97,7 +109,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'cards',
       idOf: cell('card'),
-      textOf: cell('description'),
+      textOf: text('description'),
       idColumns: ['card'],
       linksOf: (row) => [cell('slot')(row)].filter((slot) => slot !== ''),
       kinOf: cell('type'),
@@ -108,7 +120,7 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[]): rea
     {
       table: 'formats',
       idOf: (row) => `${cell('format')(row)} ${cell('setting')(row)}`,
-      textOf: cell('description'),
+      textOf: text('description'),
       idColumns: ['format', 'setting'],
       linksOf: () => [],
       kinOf: () => '',

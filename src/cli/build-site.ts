@@ -79,7 +79,7 @@ export async function buildSite({
       synonyms: synonyms(machine),
     })
     // What `fettle changes` compares a later revision with.
-    writeFileSync(join(staged, dataFileName), writeDataFile(recordsOf([machine], machine.unit.serial)))
+    writeFileSync(join(staged, dataFileName), writeDataFile(recordsOf([machine], undefined, machine.unit.serial)))
     progress.step('manifest')
     writeManifest(staged, {
       machine: identity(machine),

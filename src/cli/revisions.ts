@@ -4,7 +4,6 @@ import { readReleaseFile } from '../bundle/read-release.ts'
 import { dataFileName, readDataFile } from '../changes/data-file.ts'
 import type { MachineRecords } from '../changes/records.ts'
 import { recordsOf } from '../changes/records-of.ts'
-import { unreadTables } from '../changes/unread-tables.ts'
 import { loadMachine } from '../load/load-machine.ts'
 import type { Machine } from '../model/machine.ts'
 import { where } from '../report/short.ts'
@@ -59,11 +58,11 @@ function openRelease(path: string): Opened {
 
 function openMachine(path: string, serial: string | undefined, options: Options): Opened {
   // The texts on PDF sheets are no part of what is compared, and take long to read.
-  const { machines, findings } = loadMachine(openFolder(path), openShared(options), serial)
+  const { machines, findings, ...read } = loadMachine(openFolder(path), openShared(options), serial)
   const [first, ...rest] = machines
   if (first) {
     const units = [first, ...rest] as const
-    return { side: { records: recordsOf([...units], serial, unreadTables([...units], findings)), machines }, remarks: unreadPages(machines) }
+    return { side: { records: recordsOf([...units], read, serial), machines }, remarks: unreadPages(machines) }
   }
   const error = findings.find(({ severity }) => severity === 'error')
   if (error) return { refused: `${firstLineOf(error)}; \`fettle check ${path}\` tells more` }

@@ -28,6 +28,7 @@ export function parseCsv(source: SourceText, sink: Sink): Csv {
   return {
     separator,
     header: (header?.cells ?? []).map(trimmed),
+    ...(header?.sound === false ? { headerIsBroken: true } : {}),
     records: rest,
     beyond: [],
     start: source.place(0),

@@ -1,14 +1,16 @@
 import { createHash } from 'node:crypto'
+import type { LostData } from '../model/lost-data.ts'
 import type { Drawing, InputFile, NamedThing, Reference, Term } from '../model/machine.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
-import { compare, type Located, startOfFile } from '../source/place.ts'
+import { compare, type Located, type Place, startOfFile } from '../source/place.ts'
 import { loadAccepted, ruleSettings } from './accepted.ts'
 import { checkColumnKeys } from './column-keys.ts'
 import { dataRows, hasFile } from './data-rows.ts'
 import { readText, reason } from './decode.ts'
+import { noteFirstError } from './first-error.ts'
 import type { Folder } from './folder.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
@@ -21,7 +23,7 @@ import { checkShape } from './shape.ts'
 import { loadSheets } from './sheets.ts'
 import { signalsOfSymbols } from './symbols/signals-of-symbols.ts'
 import { tagPattern } from './symbols/tag-pattern.ts'
-import { loadTable, type TableRows } from './table.ts'
+import { loadTable, type TableRows, unreadTable } from './table.ts'
 import { tableReferences } from './table-references.ts'
 import { parseYaml } from './yaml.ts'
 
@@ -39,11 +41,15 @@ export function loadMachine(
   const findings: Finding[] = []
   const texts = new Map<string, string>()
   const sink = collect(findings)
-  const loaded = (machines: Loaded['machines'], judged: Pick<Loaded, 'settings' | 'acceptances'> = { settings: [], acceptances: [] }): Loaded => ({
+  const loaded = (machines: Loaded['machines'], rest: Partial<Loaded> = {}): Loaded => ({
     machines,
     findings: distinct(findings.sort(compareFindings)),
     texts,
-    ...judged,
+    lost: [],
+    rows: { devices: [], signals: [], cards: [], parts: [], drawings: [], alarms: [], formats: [], energy: [], symbols: [] },
+    settings: [],
+    acceptances: [],
+    ...rest,
   })
   const top = startOfFile(`${machine.label}machine.yaml`)
   let paths: readonly string[]
@@ -65,8 +71,8 @@ export function loadMachine(
     })
     return loaded([])
   }
-  const read = (folder: Folder, path: string) => {
-    const source = readText(folder, path, sink)
+  const read = (folder: Folder, path: string, to = sink) => {
+    const source = readText(folder, path, to)
     if (source) texts.set(source.file, source.text)
     return source
   }
@@ -78,9 +84,12 @@ export function loadMachine(
 
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
-    const cells = entry && dataRows(name, entry, { machine, yaml, read, keepText: (key, text) => texts.set(key, text), sink })
-    if (!cells) return { rows: [], broken: [], readable: entry === undefined }
-    if (!checkColumnKeys(name, entry.columns ?? {}, yaml, sink)) return { rows: [], broken: [], readable: false }
+    if (!entry) return { rows: [], broken: [], readable: true, lost: [] }
+    const noted = noteFirstError(sink)
+    const files = { machine, yaml, keepText: (key: string, text: string) => texts.set(key, text), sink: noted.sink }
+    const cells = dataRows(name, entry, { ...files, read: (folder, path) => read(folder, path, noted.sink) })
+    if (!cells || !checkColumnKeys(name, entry.columns ?? {}, yaml, noted.sink))
+      return unreadTable(name, noted.place() ?? yaml.placeOf(['data', name]))
     return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
@@ -88,9 +97,13 @@ export function loadMachine(
   const found = file.data.signals || !file.data.symbols ? undefined : tagPattern(file, yaml, sink)
   const fromSymbols = found && signalsOfSymbols(symbols.rows, devices.rows, found.pattern, sink)
   const signalTable = table('signals')
+  const isMadeOfSymbols = !file.data.signals && file.data.symbols !== undefined
+  const signalRows = isMadeOfSymbols
+    ? { ...signalTable, rows: fromSymbols ?? [], lost: signalsLost(symbols.lost, fromSymbols ? undefined : yaml.placeOf(['data', 'symbols', 'tag'])) }
+    : signalTable
   const tables = {
     devices,
-    signals: asTheirDevices(fromSymbols ? { ...signalTable, rows: fromSymbols } : signalTable, devices),
+    signals: asTheirDevices(signalRows, devices),
     cards: table('cards'),
     parts: table('parts'),
     alarms: table('alarms'),
@@ -100,10 +113,11 @@ export function loadMachine(
   const [spares, signals] = [tables.signals.rows.filter(isSpare), tables.signals.rows.filter((row) => !isSpare(row))]
   const register = table('drawings')
   const energyPath = file.data.energy?.file
-  const hasEnergy = energyPath !== undefined && hasFile(energyPath, ['data', 'energy', 'file'], { machine, yaml, sink })
-  const energySource = hasEnergy ? read(machine, energyPath) : undefined
+  const inEnergy = noteFirstError(sink)
+  const hasEnergy = energyPath !== undefined && hasFile(energyPath, ['data', 'energy', 'file'], { machine, yaml, sink: inEnergy.sink })
+  const energySource = hasEnergy ? read(machine, energyPath, inEnergy.sink) : undefined
   const energy = energySource
-    ? memory(`energy ${language}`, energySource, sink, (sink) => loadEnergy(energySource, language, sink))
+    ? memory(`energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
     : { sources: [], references: [], readable: false }
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? memory('training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
@@ -163,7 +177,17 @@ export function loadMachine(
     inputs: inputs(machine, shared, sink),
   }
   const accepted = loadOptional(machine, 'accepted.yaml', read)
+  const lost: LostData[] = [
+    ...Object.values(tables).flatMap((table) => table.lost),
+    ...register.lost,
+    ...(energyPath === undefined || energy.readable
+      ? []
+      : [{ extent: 'list' as const, table: 'energy' as const, place: inEnergy.place() ?? yaml.placeOf(['data', 'energy']) }]),
+  ]
+  const { cards, parts, drawings, alarms, formats } = everything
   return loaded(linkUnits(everything, serial), {
+    rows: { devices: devices.rows, signals, cards, parts, drawings, alarms, formats, energy: energy.sources, symbols: symbols.rows },
+    lost: lost.filter((it) => it.extent !== 'row' || it.table !== 'signals' || !isSpare(it.row as Row<'signals'>)),
     settings: ruleSettings(file, yaml),
     acceptances: accepted ? loadAccepted(accepted, machine, shared, sink) : [],
   })
@@ -181,12 +205,19 @@ function unreadKinds(
   return (['tag', 'card', 'part', 'alarm', 'drawing'] as const).filter((kind) => !kinds[kind].readable)
 }
 
+/** What is lost of signals that are made of variables: the variable whose row is lost may be the signal of any device. */
+function signalsLost(symbols: readonly LostData[], badPattern: Place | undefined): LostData[] {
+  if (badPattern) return [{ extent: 'list', table: 'signals', place: badPattern }]
+  return symbols.map(({ extent, place }) => ({ extent: extent === 'list' ? 'list' : 'rows', table: 'signals', place }))
+}
+
 const brokenRows = (kind: Reference['kind'] | 'signal', { broken }: { broken: readonly Located<string>[] }) =>
   broken.map(({ value, place }) => ({ name: `${kind}:${value}`, place }))
 
 /** A signal is fitted where its device is fitted, unless its own row says otherwise. */
 function asTheirDevices(signals: TableRows<'signals'>, devices: TableRows<'devices'>): TableRows<'signals'> {
-  const fits = new Map(devices.rows.map((device) => [device.tag.value, device.fits]))
+  const damaged = devices.lost.flatMap((it) => (it.extent === 'row' ? [it.row as Partial<Row<'devices'>>] : []))
+  const fits = new Map([...devices.rows, ...damaged].map((device) => [device.tag?.value, device.fits]))
   return { ...signals, rows: signals.rows.map((row) => (row.fits.length > 0 ? row : { ...row, fits: fits.get(row.tag.value) ?? [] })) }
 }
 

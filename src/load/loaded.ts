@@ -1,9 +1,10 @@
 import type { Acceptance, RuleSetting } from '../model/acceptance.ts'
+import type { ReadData } from '../model/lost-data.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
 
 /** What a folder holds, for all its units. */
-export interface Loaded {
+export interface Loaded extends ReadData {
   /**
    * One linked machine for each different set of options among the units, in the order of machine.yaml, or
    * the one unit that was asked for. Empty when the folder is not a machine, or has no such unit.

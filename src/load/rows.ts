@@ -28,6 +28,8 @@ export interface TableRow {
 /** A table cut into cells with places: what CSV and workbooks have in common. Rows without any value are left out. */
 export interface Rows {
   header: readonly Cell[]
+  /** The headings may be cut at the wrong place. */
+  headerIsBroken?: true
   records: readonly TableRow[]
   /** The first value of each column beyond the last heading, where such values are no part of their row. */
   beyond: readonly Cell[]

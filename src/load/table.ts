@@ -1,5 +1,6 @@
+import type { LostData } from '../model/lost-data.ts'
 import type { WordsInput } from '../model/schema/common.ts'
-import { type CellType, type Column, type Row, type TableName, tables } from '../model/schema/tables.ts'
+import { type CellType, type Column, nameColumns, type Row, type TableName, tables } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
 import { type Located, type Place, partOf } from '../source/place.ts'
@@ -21,6 +22,8 @@ export interface TableRows<T extends TableName> {
   broken: Located<string>[]
   /** False when the file could not be read as this table, or not the names of all its rows. */
   readable: boolean
+  /** What of it could not be read. */
+  lost: LostData[]
 }
 
 const names: Record<TableName, string> = {
@@ -42,33 +45,52 @@ export function loadTable<T extends TableName>(table: T, file: Rows, options: Ta
       place: file.start,
       help: 'export it again, with its heading line, or take it out of machine.yaml',
     })
-    return { rows: [], broken: [], readable: false }
+    return unreadTable(table, file.start)
   }
+  // A finding tells of it already.
+  if (file.headerIsBroken) return unreadTable(table, file.header[0]?.place ?? file.start)
   const { positions, complete } = matchHeader(table, file, options, sink)
-  if (!complete) return { rows: [], broken: [], readable: false }
+  if (!complete) return unreadTable(table, file.header[0]?.place ?? file.start)
   const rows: Row<T>[] = []
   const broken: Located<string>[] = []
+  const lost: LostData[] = []
   const [keyColumn] = Object.keys(columns)
   const reported = new Set<string>()
   let keysKnown = true
   for (const { cells, place, sound: cut } of file.records) {
     const row: Record<string, unknown> = { place }
     // Cells that were cut at the wrong place say nothing about their columns.
-    let sound = cut && fitsHeader(cells, file, sink) && isWhole(cells, positions, columns, reported, sink)
-    if (sound) {
-      for (const [name, column] of Object.entries(columns)) {
-        const read = readColumn(name, column, cells, positions, options, place, sink)
-        if (!read.sound) sound = false
-        row[name] = read.value
-      }
+    const cutRight = cut && fitsHeader(cells, file, sink)
+    const whole = cutRight && isWhole(cells, positions, columns, reported, sink)
+    const unread: string[] = []
+    for (const [name, column] of cutRight ? Object.entries(columns) : []) {
+      // Of a row that is reported already, the cells that have a value are read without a further finding.
+      const read =
+        whole || hasOwnValue(cells[positions.get(name) ?? -1])
+          ? readColumn(name, column, cells, positions, options, place, whole ? sink : () => {})
+          : { value: undefined, sound: false }
+      if (read.sound) row[name] = read.value
+      else unread.push(name)
     }
     const key = keyColumn === undefined ? undefined : cells[positions.get(keyColumn) ?? -1]
     // The cells were read by the very columns that define the type of the row.
-    if (sound) rows.push(row as Row<T>)
-    else if (key?.fault) keysKnown = false
+    if (whole && unread.length === 0) {
+      rows.push(row as Row<T>)
+      continue
+    }
+    if (key?.fault) keysKnown = false
     else if (key) broken.push(trimmed(key))
+    const named = cutRight && nameColumns(table).every((name) => !unread.includes(name))
+    lost.push(named ? { extent: 'row', table, place: key?.place ?? place, row, columns: unread } : { extent: 'rows', table, place })
   }
-  return { rows, broken, readable: keysKnown }
+  return { rows, broken, readable: keysKnown, lost }
+}
+
+const hasOwnValue = (cell: Cell | undefined) => !cell?.fault && !cell?.mergedWith
+
+/** A table of which nothing could be read. */
+export function unreadTable<T extends TableName>(table: T, place: Place): TableRows<T> {
+  return { rows: [], broken: [], readable: false, lost: [{ extent: 'list', table, place }] }
 }
 
 /** Whether a row has no more cells than the heading line. */

@@ -6,7 +6,7 @@ import {
   fieldName,
   groupWords,
   nameOf,
-  notComparedWords,
+  notComparedLines,
   relationWords,
   sentenceOf,
   type ToldChange,
@@ -24,7 +24,7 @@ export function reportChangesPage(report: ChangesReport, style: string): string 
   const groups = (Object.keys(groupWords) as ChangeGroup[])
     .map((group) => ({ group, own: changes.filter((it) => it.group === group) }))
     .filter(({ own }) => own.length > 0)
-  const facts = [...remarks, ...notCompared.map(notComparedWords)]
+  const facts = [...remarks, ...notComparedLines(notCompared)]
   const title = `${now.model}: what changed from revision ${old.revision} to ${now.revision}`
   return `<!doctype html>
 <html lang="en">

@@ -5,7 +5,7 @@ import {
   fieldName,
   groupWords,
   nameOf,
-  notComparedWords,
+  notComparedLines,
   relationWords,
   revisionWords,
   sentenceOf,
@@ -23,7 +23,7 @@ export function reportChangesText(report: ChangesReport): string {
   const { old, now, changes, notCompared, remarks } = report
   const groups = Object.keys(groupWords) as ChangeGroup[]
   const parts = [
-    [`old: ${revisionWords(old)}`, `new: ${revisionWords(now)}`, ...[...remarks, ...notCompared.map(notComparedWords)].map(oneLine)].join('\n'),
+    [`old: ${revisionWords(old)}`, `new: ${revisionWords(now)}`, ...[...remarks, ...notComparedLines(notCompared)].map(oneLine)].join('\n'),
     ...groups.flatMap((group) => {
       const own = changes.filter((it) => it.group === group)
       if (own.length === 0) return []

@@ -35,6 +35,7 @@ export const groupWords: Readonly<Record<ChangeGroup, { title: string; ask: stri
 const kindWords: Readonly<Record<Exclude<ChangeKind, 'means-another'>, string>> = {
   'energy-changed': 'changed',
   removed: 'is gone',
+  'left-out': 'is in the list still, for no option of these units',
   renamed: 'has a new name',
   're-addressed': 'has another address',
   're-terminaled': 'has another terminal',
@@ -60,6 +61,7 @@ export function sentenceOf({ kind, thing }: Pick<Change, 'kind' | 'thing'>): str
 export const nameOf = ({ was, is, kind }: Pick<Change, 'was' | 'is' | 'kind'>): string => (kind === 'renamed' ? `${was} → ${is}` : (is ?? was ?? ''))
 
 const fieldWords: Readonly<Record<string, string>> = {
+  row: 'one of its rows',
   x: 'plan position, from the left',
   y: 'plan position, from the top',
   supersededBy: 'replaced by',
@@ -88,23 +90,58 @@ export function fieldName(field: string): string {
 export const relationWords: Readonly<Record<Relation, string>> = {
   names: 'names it',
   lesson: 'is made for it',
-  lockout: 'locks it out',
+  lockout: 'isolates or verifies by it',
+  'area-lockout': 'is a lockout of its area',
   recovery: 'answers its alarm',
 }
 
 export const revisionWords = ({ model, document, revision, date }: Revision): string => `${model}, ${document} revision ${revision} of ${date}`
 
-export function notComparedWords({ thing, id, place, side }: NotCompared): string {
-  const what = id === undefined ? `the list of ${thing}` : `${thing} \`${id}\``
-  return `not compared: ${what}, which the ${side} revision could not give${place ? ` (${where(place)})` : ''}`
+/** Names in one line, and lines of one list; the JSON form has them all. */
+const mostNames = 8
+
+/** What a revision could not give, a line each; of many rows of one list the first ones. */
+export function notComparedLines(all: readonly NotCompared[]): string[] {
+  return [...Map.groupBy(all, ({ side, thing, extent }) => `${side} ${thing} ${extent}`).values()].flatMap((own) => {
+    const [first] = own
+    const more = own.length - mostNames
+    const rest = first && more > 0 ? [`not compared: ${more} more of the ${first.thing}s, which the ${first.side} revision could not give`] : []
+    return [...own.slice(0, mostNames).map(notComparedWords), ...rest]
+  })
 }
 
-/** `27 changes, 2 of them dangerous; 14 pages speak of them`. */
+function notComparedWords({ thing, extent, ids, place, side }: NotCompared): string {
+  const more = ids.length > mostNames ? ` and ${ids.length - mostNames} more` : ''
+  const names = `${thing}${ids.length === 1 ? '' : 's'} ${ids
+    .slice(0, mostNames)
+    .map((id) => `\`${id}\``)
+    .join(', ')}${more}`
+  const at = place ? ` (${where(place)})` : ''
+  switch (extent) {
+    case 'list':
+      return `not compared: the list of ${thing}s, which the ${side} revision could not give${at}`
+    case 'no-list':
+      return `not compared: the list of ${thing}s, which the ${side} revision does not have`
+    case 'rows':
+      return `not compared: a part of the list of ${thing}s, which the ${side} revision could not give${at}`
+    case 'row':
+      return `not compared: ${names}, which the ${side} revision could not give${at}`
+    case 'unsure':
+      return `not told as ${side === 'new' ? 'gone' : 'new'} or renamed: ${names}, because of what could not be read`
+  }
+}
+
+/** `27 changes, 2 names now mean another thing; 14 pages speak of them`. */
 export function totalWords({ changes, pagesOf }: ChangesReport): string {
   const count = (number: number, one: string) => `${number} ${one}${number === 1 ? '' : 's'}`
-  const dangerous = changes.filter(({ group }) => group === 'dangerous').length
+  const inGroup = (name: ChangeGroup) => changes.filter(({ group }) => group === name).length
+  const [reused, energies] = [inGroup('dangerous'), inGroup('energy')]
   const pages = new Set(changes.flatMap((it) => it.pages.map(({ page }) => page))).size
-  const told = `${count(changes.length, 'change')}${dangerous > 0 ? `, ${dangerous} of them dangerous` : ''}`
+  const told = [
+    count(changes.length, 'change'),
+    ...(reused > 0 ? [`${count(reused, 'name')} now ${reused === 1 ? 'means' : 'mean'} another thing`] : []),
+    ...(energies > 0 ? [`${count(energies, 'change')} of energy sources`] : []),
+  ].join(', ')
   if (pagesOf === undefined) return `${told}; a release holds no source of its pages, so none are named`
   return `${told}; ${count(pages, 'page')} of the ${pagesOf} revision ${pages === 1 ? 'speaks' : 'speak'} of them`
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { things } from '../../src/changes/change.ts'
 import { compareRecords } from '../../src/changes/compare-records.ts'
+import type { MachineRecords, RecordTable } from '../../src/changes/records.ts'
 import { type Lists, line, linesOf, records } from './records.ts'
 
 const check = (old: Lists, now: Lists, expected: readonly string[]) => expect(linesOf(old, now)).toEqual(expected)
@@ -163,29 +165,6 @@ describe('the other lists', () => {
   ])('%s', (_, old, now, expected) => check(old, now, expected))
 })
 
-describe('what could not be read', () => {
-  const place = { file: 'd.csv', line: 3, column: 1, endLine: 3, endColumn: 4 }
-  test('a list is named, and nothing in it is told as removed', () => {
-    const { changes, notCompared } = compareRecords(records({ devices: [down], parts: ['P1;Belt;2'] }), {
-      ...records({ devices: [down] }),
-      unread: ['parts'],
-    })
-    expect(changes).toEqual([])
-    expect(notCompared).toEqual([{ thing: 'parts', side: 'new' }])
-  })
-  test('a row is named, and is not told as removed or added', () => {
-    const broken = [{ table: 'devices' as const, id: 'B11', place }]
-    for (const [old, now] of [
-      [records({ devices: [down, up] }), { ...records({ devices: [down] }), broken }],
-      [{ ...records({ devices: [down] }), broken }, records({ devices: [down, up] })],
-    ] as const) {
-      const { changes, notCompared } = compareRecords(old, now)
-      expect(changes).toEqual([])
-      expect(notCompared).toMatchObject([{ thing: 'device', id: 'B11', place }])
-    }
-  })
-})
-
 const cells = (...lists: (readonly string[])[]) => fc.tuple(...lists.map((list) => fc.constantFrom(...list))).map((it) => it.join(';'))
 const lists = fc.record({
   devices: fc.array(cells(['B1', 'B2', 'B3', 'B4'], ['switch', 'valve'], ['Lift up', 'Lift down', 'Oil'], ['lift', 'wash'], ['P1', 'P2', '']), {
@@ -195,6 +174,125 @@ const lists = fc.record({
   parts: fc.array(cells(['P1', 'P2', 'P3'], ['Belt', 'Motor', 'Belt 2'], ['1', '2'], ['', 'P1', 'P2']), { maxLength: 4 }),
   alarms: fc.array(cells(['1', '2', '3'], ['Lift slow', 'Oil low'], ['stop', 'hold'], ['B1', 'B2', 'B1 B2']), { maxLength: 4 }),
 })
+
+describe('what could not be read', () => {
+  const place = { file: 'd.csv', line: 3, column: 1, endLine: 3, endColumn: 4 }
+  const without = (lists: Lists, table: RecordTable, extent: 'list' | 'rows') => ({ ...records(lists), lost: [{ table, extent, place }] })
+  /** The last row of a list, without some of its columns. */
+  const damaged = (lists: Lists, table: RecordTable, ...columns: string[]) => {
+    const whole = records(lists)
+    const rows = whole.tables[table].map((row, index, all) => {
+      if (index < all.length - 1) return row
+      return { values: Object.fromEntries(Object.entries(row.values).filter(([name]) => !columns.includes(name))), place, unread: columns }
+    })
+    return { ...whole, tables: { ...whole.tables, [table]: rows } }
+  }
+  const told = (old: MachineRecords, now: MachineRecords) => {
+    const { changes, notCompared } = compareRecords(old, now)
+    return [...changes.map(line), ...notCompared.map(({ extent, side, thing, ids }) => `${extent} ${side}: ${thing} ${ids.join(' ')}`.trim())]
+  }
+  const full = { devices: [down, up, oil] }
+
+  test.each<[string, MachineRecords, MachineRecords, readonly string[]]>([
+    ['a whole list', records({ ...full, parts: ['P1;Belt;2'] }), without(full, 'parts', 'list'), ['list new: part']],
+    ['a list that is not there any more', records({ parts: ['P1;Belt;2'] }), { ...records({}), unlisted: ['parts'] }, ['no-list new: part']],
+    ['a list that was not there', { ...records({}), unlisted: ['parts'] }, records({ parts: ['P1;Belt;2'] }), ['part added >P1']],
+    ['the end of a list', records(full), without({ devices: [down] }, 'devices', 'rows'), ['rows new: device', 'unsure new: device B11 B12']],
+    ['the end of the old list', without({ devices: [down] }, 'devices', 'rows'), records(full), ['rows old: device', 'unsure old: device B11 B12']],
+    [
+      'the end of a list in which a tag seems to be new',
+      records({ devices: [down] }),
+      without({ devices: ['B90;switch;Lift down;lift;P1;E-1;1'] }, 'devices', 'rows'),
+      ['unsure old: device B90', 'rows new: device', 'unsure new: device B10'],
+    ],
+    [
+      'the end of a list in which a tag means another',
+      records({ devices: [down] }),
+      without({ devices: ['B10;float;Oil low;lift;P2;E-1;2'] }, 'devices', 'rows'),
+      [
+        'device means-another B10>B10: text switch, Lift down>float, Oil low (what was `B10` is not among what could be read of the other revision) (what is `B10` now is new)',
+        'rows new: device',
+      ],
+    ],
+    ['a cell of a row', records(full), damaged(full, 'devices', 'sheet'), ['row new: device B12']],
+    ['a cell of an old row', damaged(full, 'devices', 'sheet'), records(full), ['row old: device B12']],
+    ['the text of a row', records(full), damaged(full, 'devices', 'description'), ['row new: device B12']],
+    [
+      'a cell of a row with a new tag',
+      records(full),
+      damaged({ devices: [down, up, 'B90;float;Oil low;lift;P2;E-1;2'] }, 'devices', 'sheet'),
+      ['row new: device B90', 'unsure new: device B12'],
+    ],
+    [
+      'the text of a row with a new tag',
+      records(full),
+      damaged({ devices: [down, up, 'B90;float;Oil low;lift;P2;E-1;2'] }, 'devices', 'description'),
+      ['row new: device B90', 'unsure new: device B12'],
+    ],
+    [
+      'a cell of one row, while another is really gone',
+      records(full),
+      damaged({ devices: [down, oil] }, 'devices', 'sheet'),
+      ['device removed B11>', 'row new: device B12'],
+    ],
+    [
+      'an address, while the tag is new',
+      records({ devices: [down], signals: ['B10;DI;0.1;X1:1'] }),
+      damaged({ devices: ['B90;switch;Lift down;lift;P1;E-1;1'], signals: ['B90;DI;0.1;X1:1'] }, 'signals', 'address'),
+      ['device renamed B10>B90: name B10>B90', 'row new: signal B90'],
+    ],
+    [
+      'the end of the I/O list',
+      records({ devices: [down, up], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] }),
+      without({ devices: [down, up], signals: ['B10;DI;0.7;X1:1'] }, 'signals', 'rows'),
+      ['device re-addressed B10>B10: address 0.1>0.7', 'rows new: signal'],
+    ],
+    [
+      'a row of the I/O list',
+      records({ devices: [down], signals: ['B10;DI;0.1;X1:1'] }),
+      damaged({ devices: [down], signals: ['B10;DI;0.1;X1:9'] }, 'signals', 'type'),
+      ['row new: signal B10'],
+    ],
+    [
+      'the end of the device list, with signals of a device in it',
+      records({ devices: [down, up], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] }),
+      without({ devices: [down], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.3;X1:2'] }, 'devices', 'rows'),
+      ['rows new: device', 'unsure new: device B11'],
+    ],
+  ])('%s', (_, old, now, expected) => expect(told(old, now)).toEqual(expected))
+
+  test('whatever is lost of a list, what the whole list has is not told as gone', () =>
+    fc.assert(
+      fc.property(
+        lists,
+        lists,
+        fc.constantFrom('devices', 'parts', 'alarms'),
+        fc.nat(5),
+        fc.constantFrom('row', 'rows', 'list'),
+        (old, now, table, count, extent) => {
+          const whole = records(now)
+          const rows = whole.tables[table]
+          const kept = rows.slice(0, Math.max(0, rows.length - count))
+          const [name = ''] = Object.keys(rows[0]?.values ?? {})
+          const left =
+            extent === 'row' ? rows.map((row) => (kept.includes(row) ? row : { values: { [name]: row.values[name] ?? '' }, unread: ['text'] })) : kept
+          const lossy: MachineRecords = {
+            ...whole,
+            tables: { ...whole.tables, [table]: left },
+            lost: extent === 'row' || kept.length === rows.length ? [] : [{ table, extent, place }],
+          }
+          const there = new Set(rows.map(({ values }) => values[name]))
+          const gone = compareRecords(records(old), lossy).changes.filter(
+            ({ kind, thing, was }) => things[table] === thing && kind === 'removed' && there.has(was),
+          )
+          expect(gone).toEqual([])
+        },
+      ),
+    ))
+})
+
+test('a name that stands in several rows is not gone with one of them', () =>
+  check({ parts: ['P1;Belt;2', 'P1;Motor;1'] }, { parts: ['P1;Belt;2'] }, ['part changed P1>P1: row Motor>']))
 
 describe('laws', () => {
   test('a revision and itself have no change', () =>

@@ -78,7 +78,7 @@ describe('a revised copy of the example machine', () => {
   test('the pages that show a part with a new number', () =>
     expect(speaking('part renamed 3110-0309')).toEqual(['alarms/a0202-lift-past-limit names en:29', 'procedures/lift-rollers-and-brake names en:44']))
   test('the lockouts that cover the area of a new device', () =>
-    expect(speaking('device added')).toEqual(['lockout/lo-1 lockout en:9', 'lockout/lo-2 lockout en:9']))
+    expect(speaking('device added')).toEqual(['lockout/lo-1 area-lockout en:9', 'lockout/lo-2 area-lockout en:9']))
   test('the pages of a number that moved to another alarm', () =>
     expect(speaking('alarm renamed A0401')).toEqual(['alarms/a0401-wash-level-low names en:4']))
   test('a renamed device whose tag is reused leaves its pages to that tag', () => expect(speaking('device renamed PRS204')).toEqual([]))

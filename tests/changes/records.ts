@@ -30,8 +30,9 @@ export function records(lists: Lists): MachineRecords {
       formats: rowsOf('formats'),
       energy: rowsOf('energy'),
     },
-    unread: [],
-    broken: [],
+    leftOut: [],
+    unlisted: [],
+    lost: [],
   }
 }
 

@@ -35,7 +35,7 @@ describe('fettle changes', () => {
     const { code, stdout, stderr } = await runFettle(['changes', 'example-machine', now])
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
     expect(stdout).toMatch(/device `PRS204` now means another device\n/)
-    expect(stdout).toMatch(/\n27 changes, 4 of them dangerous; \d+ pages of the new revision speak of them\n$/)
+    expect(stdout).toMatch(/\n27 changes, 4 names now mean another thing, 1 change of energy sources; \d+ pages of the new revision speak of them\n$/)
   })
 
   test('as JSON, for one unit: what does not fit it is left out', async () => {

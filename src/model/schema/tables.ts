@@ -140,6 +140,11 @@ export const tables = {
   },
 } as const satisfies Record<TableName, Record<string, Column>>
 
+/** The columns that name a row of a table. */
+export function nameColumns(table: TableName): readonly string[] {
+  return table === 'formats' ? ['format', 'setting'] : Object.keys(tables[table]).slice(0, 1)
+}
+
 type ValueOf<T> = T extends 'identifier'
   ? Located<string>
   : T extends 'words'
