@@ -2,6 +2,7 @@ import { compare, type Place } from '../source/place.ts'
 import { type Change, type ChangeKind, compareChanges, type Detail, type Thing, things } from './change.ts'
 import { compareSignals } from './compare-signals.ts'
 import { change, compareThings, type ThingPair } from './compare-things.ts'
+import { followRenames } from './follow-renames.ts'
 import { type DataRow, type MachineRecords, type Partly, type RecordTable, type Revision, recordTables } from './records.ts'
 import { type ThingSpec, thingSpecs } from './thing-specs.ts'
 
@@ -50,7 +51,9 @@ export function compareRecords(old: MachineRecords, now: MachineRecords): Compar
   return {
     old: old.revision,
     now: now.revision,
-    changes: [...compared.flatMap(({ changes }) => changes), ...orphans].map((it) => withNotes(it, old, now)).sort(compareChanges),
+    changes: followRenames([...compared.flatMap(({ changes }) => changes), ...orphans])
+      .map((it) => withNotes(it, old, now))
+      .sort(compareChanges),
     notCompared: [...missing(old, 'old'), ...unsure('old'), ...dropped(old, now), ...missing(now, 'new'), ...unsure('new')],
   }
 }

@@ -73,6 +73,7 @@ function sameRows(old: readonly string[], now: readonly string[]): Pair[] {
 function candidatesOf(old: readonly Marked[], now: readonly Marked[], takenOld: ReadonlySet<number>, takenNow: ReadonlySet<number>): Candidate[] {
   const likeness = likenessOf()
   const settled = settledTexts(old, now)
+  const [oldNames, nowNames] = [new Set(old.map(({ id }) => id)), new Set(now.map(({ id }) => id))]
   const found = new Map<number, Candidate>()
   const seen = new Set<number>()
   const consider = (i: number, j: number) => {
@@ -80,7 +81,7 @@ function candidatesOf(old: readonly Marked[], now: readonly Marked[], takenOld: 
     const key = i * now.length + j
     if (!a || !b || seen.has(key)) return
     seen.add(key)
-    const score = scorePair(a, b, likeness, settled)
+    const score = scorePair(a, b, likeness, settled, !nowNames.has(a.id) && !oldNames.has(b.id))
     if (score !== undefined) found.set(key, { old: i, now: j, score })
   }
   const [before, after] = [blocksOf(old, takenOld), blocksOf(now, takenNow)]

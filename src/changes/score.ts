@@ -51,9 +51,10 @@ export function settledTexts(old: readonly Pick<Marked, 'plain'>[], now: readonl
 
 /**
  * How sure it is that two rows are one thing, from 0 to `scale`; undefined below the threshold. What neither revision
- * says is left out of the sum. All but the name agreeing is enough, however little there is.
+ * says is left out of the sum. All but the name agreeing is enough, however little there is, and so is a text like no
+ * other where each name is in one revision alone (`areLone`): what got a new tag often got another address with it.
  */
-export function scorePair(a: Marked, b: Marked, likeness: Likeness, settled: ReadonlySet<string>): number | undefined {
+export function scorePair(a: Marked, b: Marked, likeness: Likeness, settled: ReadonlySet<string>, areLone = false): number | undefined {
   const sameText = a.plain !== '' && a.plain === b.plain
   const text = sameText ? 1 : settled.has(a.plain) || settled.has(b.plain) ? 0 : mostOfOtherText * likeness(a.text, b.text)
   const links = sharedLinks(a.links, b.links)
@@ -75,7 +76,7 @@ export function scorePair(a: Marked, b: Marked, likeness: Likeness, settled: Rea
   add(weights.kin, kin, hasKin)
   const score = Math.round((scale * sum) / whole)
   const allButName = sameText && (links === 1 || !hasLinks) && (kin === 1 || !hasKin)
-  return score >= threshold || allButName ? score : undefined
+  return score >= threshold || allButName || (isOwnText && areLone) ? score : undefined
 }
 
 /** Whether at least one of two says something, and neither has it where it could not be read. */

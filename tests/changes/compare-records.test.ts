@@ -50,6 +50,18 @@ describe('devices', () => {
     ],
   ])('%s', (_, old, now, expected) => check({ devices: old }, { devices: now }, expected))
 
+  test('a new tag, area, address and part at once', () =>
+    check(
+      { devices: [down, up], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] },
+      { devices: ['B90;switch;Lift down;wash;P7;E-1;1', up], signals: ['B90;DI;3.7;X1:1', 'B11;DI;0.2;X1:2'] },
+      [
+        'device renamed B10>B90: name B10>B90',
+        'device re-addressed B10>B90: address 0.1>3.7',
+        'device moved B10>B90: area lift>wash',
+        'device part-replaced B10>B90: part P1>P7',
+      ],
+    ))
+
   test('two texts exchanged, with the addresses left where they were, make two tags mean another', () =>
     check(
       { devices: [down, up], signals: ['B10;DI;0.1;X1:1', 'B11;DI;0.2;X1:2'] },
@@ -289,6 +301,35 @@ describe('what could not be read', () => {
         },
       ),
     ))
+})
+
+describe('what follows a new name is not told again', () => {
+  test.each<[string, Lists, Lists, readonly string[]]>([
+    [
+      'a part number, in devices and the successor of a part',
+      { devices: [down, up], parts: ['P1;Switch;2', 'P0;Old switch;0;P1'] },
+      { devices: [down, up].map((row) => row.replace('P1', 'P77')), parts: ['P77;Switch;2', 'P0;Old switch;0;P77'] },
+      ['part renamed P1>P77: name P1>P77'],
+    ],
+    [
+      'a tag, in alarms',
+      { devices: [down, up], alarms: ['7;Lift slow;stop;B10 B11'] },
+      { devices: [down, up].map((row) => row.replace('B10', 'B90')), alarms: ['7;Lift slow;stop;B11 B90'] },
+      ['device renamed B10>B90: name B10>B90'],
+    ],
+    [
+      'a tag, in an alarm that has one device more',
+      { devices: [down, up], alarms: ['7;Lift slow;stop;B10'] },
+      { devices: [down, up].map((row) => row.replace('B10', 'B90')), alarms: ['7;Lift slow;stop;B11 B90'] },
+      ['device renamed B10>B90: name B10>B90', 'alarm changed 7>7: tags B10>B11 B90'],
+    ],
+    [
+      'a tag, in what isolates an energy source, is told there too',
+      { devices: [down], energy: ['bus;Bus;electrical;B10;60'] },
+      { devices: [down.replace('B10', 'B90')], energy: ['bus;Bus;electrical;B90;60'] },
+      ['energy source energy-changed bus>bus: isolation B10>B90', 'device renamed B10>B90: name B10>B90'],
+    ],
+  ])('%s', (_, old, now, expected) => check(old, now, expected))
 })
 
 test('a name that stands in several rows is not gone with one of them', () =>
