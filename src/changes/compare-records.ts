@@ -67,7 +67,7 @@ function withLeftOut(spec: ThingSpec, changes: readonly Change[], old: MachineRe
     if (row) {
       const was = old.tables[spec.table].find((other) => spec.idOf(other) === it.was)
       const fits = { field: 'fits', was: was?.values.fits ?? '', is: row.values.fits ?? '' }
-      return { ...it, kind: 'left-out', is: it.was, details: [fits], ...(row.place ? { newPlace: row.place } : {}) }
+      return { ...it, kind: 'left-out', is: it.was, details: fits.was === fits.is ? [] : [fits], ...(row.place ? { newPlace: row.place } : {}) }
     }
     if (it.kind !== 'added' || !before.has(it.is ?? '')) return it
     return { ...it, notes: [...it.notes, 'the old revision has it in the list, for no option of these units'] }

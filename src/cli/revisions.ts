@@ -89,6 +89,11 @@ function differences(old: MachineRecords, now: MachineRecords): string[] {
   const list = (values: readonly string[]) => (values.length > 0 ? values.map((value) => `\`${value}\``).join(', ') : 'none')
   const remarks: string[] = []
   if (a.id !== b.id) remarks.push(`these are two machines: \`${a.id}\` and \`${b.id}\``)
+  // `fitted` is there for one unit alone.
+  if (a.fitted && b.fitted) {
+    const [before, after] = [list(a.serials), list(b.serials)]
+    remarks.push(`compared is what fits serial no. ${before === after ? after : `${before} in the old revision and ${after} in the new one`}`)
+  }
   if (a.fitted && b.fitted && list(a.fitted) !== list(b.fitted))
     remarks.push(`the units carry other options, and what only one has is told as gone or new; old: ${list(a.fitted)}; new: ${list(b.fitted)}`)
   return remarks

@@ -3,6 +3,11 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { writeManifest } from '../../src/bundle/manifest.ts'
+import { writeDataFile } from '../../src/changes/data-file.ts'
+import { recordsOf } from '../../src/changes/records-of.ts'
+import { diskFolder } from '../../src/load/folder.ts'
+import { loadMachine } from '../../src/load/load-machine.ts'
+import type { Machine } from '../../src/model/machine.ts'
 import { identity, writeFiles } from '../bundle/bundles.ts'
 import { edits, revised } from '../changes/revised-example.ts'
 import { runFettle } from './run-fettle.ts'
@@ -19,6 +24,12 @@ beforeAll(() => {
   }
 })
 afterAll(() => rmSync(dir, { recursive: true, force: true }))
+
+function unitOf(serial: string): Machine {
+  const [machine] = loadMachine(diskFolder('example-machine', ''), diskFolder('content', '')).machines.filter(({ unit }) => unit.serial === serial)
+  if (!machine) throw new Error(`no unit ${serial}`)
+  return machine
+}
 
 /** A copy of the example machine with one text replaced. */
 function copyWith(name: string, path: string, was: string, is: string): string {
@@ -70,6 +81,15 @@ describe('fettle changes', () => {
     expect(stdout).toMatch(/\n0 changes; /)
   })
 
+  test('a quote that is never closed hides the rest of a list, and nothing in it is told as gone', async () => {
+    const copy = copyWith('broken-quote', 'data/alarms.csv', '\nA0502;', '\nA0502;"')
+    const { code, stdout } = await runFettle(['changes', 'example-machine', copy])
+    expect(code).toBe(0)
+    expect(stdout).toMatch(/not compared: a part of the list of alarms, which the new revision could not give \(.*data\/alarms.csv:\d+:1\)\n/)
+    expect(stdout).toMatch(/not told as gone or renamed: alarms `A0502`, `.*, because of what could not be read\n/)
+    expect(stdout).toMatch(/\n0 changes; /)
+  })
+
   test.each(['signals', 'parts', 'formats', 'cards', 'energy'])(
     'a list of %s that is not there is named, and nothing in it is told as gone',
     async (list) => {
@@ -95,6 +115,26 @@ describe('fettle changes', () => {
     const { code, stderr } = await runFettle(['changes', ...args])
     expect(code).toBe(2)
     expect(stderr).toMatch(says)
+  })
+
+  test('a release is compared with its own unit, or with the one that is asked for', async () => {
+    const files = { 'data.json': writeDataFile(recordsOf([unitOf('0400-017')], undefined, '0400-017')) }
+    const release = writeFiles(join(dir, 'unit-17'), files)
+    writeManifest(release, identity)
+    const same = (await runFettle(['changes', release, 'example-machine'])).stdout
+    expect(same).toContain('compared is what fits serial no. `0400-017`\n')
+    expect(same).toMatch(/\n0 changes; /)
+    const other = copyWith('other-serials', 'machine.yaml', '0400-017', '0400-099')
+    const { code, stderr } = await runFettle(['changes', release, other])
+    expect(code).toBe(2)
+    expect(stderr).toContain('has no unit with the serial number `0400-017`; name one that both revisions have with --serial')
+    const asked = (await runFettle(['changes', release, other, '--serial', '0400-099'])).stdout
+    expect(asked).toContain('compared is what fits serial no. `0400-017` in the old revision and `0400-099` in the new one\n')
+    expect(asked).toMatch(/\n0 changes; /)
+    const unlike = (await runFettle(['changes', release, other, '--serial', '0400-023'])).stdout
+    expect(unlike).toContain('the units carry other options')
+    expect(unlike).toContain('is in the list still, for no option of these units')
+    expect(unlike).not.toContain('is gone')
   })
 
   test('a release without the data of its machine could not be compared', async () => {
