@@ -68,6 +68,7 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
         energy: located(tables.energy),
       },
       leftOut: [],
+      columns: {},
       unlisted: recordTables.filter((table) => !tables[table]),
       lost: [],
     },

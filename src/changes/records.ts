@@ -35,6 +35,8 @@ export interface MachineRecords {
   tables: Readonly<Record<RecordTable, readonly DataRow[]>>
   /** Rows that are in the lists of a folder, and fit none of the units that it is about. */
   leftOut: readonly { table: RecordTable; row: DataRow }[]
+  /** Columns that each list has; a list whose columns are not known is not here. */
+  columns: Readonly<Partial<Record<RecordTable, readonly string[]>>>
   /** Lists that the machine does not have. */
   unlisted: readonly RecordTable[]
   /** What could not be read: a whole list, or rows of it under names that are not known. */

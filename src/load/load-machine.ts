@@ -46,6 +46,7 @@ export function loadMachine(
     findings: distinct(findings.sort(compareFindings)),
     texts,
     lost: [],
+    columns: {},
     rows: { devices: [], signals: [], cards: [], parts: [], drawings: [], alarms: [], formats: [], energy: [], symbols: [] },
     settings: [],
     acceptances: [],
@@ -84,7 +85,7 @@ export function loadMachine(
 
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
-    if (!entry) return { rows: [], broken: [], readable: true, lost: [] }
+    if (!entry) return { rows: [], broken: [], readable: true, lost: [], columns: [] }
     const noted = noteFirstError(sink)
     const files = { machine, yaml, keepText: (key: string, text: string) => texts.set(key, text), sink: noted.sink }
     const cells = dataRows(name, entry, { ...files, read: (folder, path) => read(folder, path, noted.sink) })
@@ -186,6 +187,9 @@ export function loadMachine(
   ]
   const { cards, parts, drawings, alarms, formats } = everything
   return loaded(linkUnits(everything, serial), {
+    columns: Object.fromEntries(
+      Object.entries({ ...tables, drawings: register }).flatMap(([name, { columns }]) => (columns.length > 0 ? [[name, columns]] : [])),
+    ),
     rows: { devices: devices.rows, signals, cards, parts, drawings, alarms, formats, energy: energy.sources, symbols: symbols.rows },
     lost: lost.filter((it) => it.extent !== 'row' || it.table !== 'signals' || !isSpare(it.row as Row<'signals'>)),
     settings: ruleSettings(file, yaml),

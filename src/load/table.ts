@@ -24,6 +24,8 @@ export interface TableRows<T extends TableName> {
   readable: boolean
   /** What of it could not be read. */
   lost: LostData[]
+  /** Our names of the columns that the file has, those of other languages among them. */
+  columns: readonly string[]
 }
 
 const names: Record<TableName, string> = {
@@ -83,14 +85,14 @@ export function loadTable<T extends TableName>(table: T, file: Rows, options: Ta
     const named = cutRight && nameColumns(table).every((name) => !unread.includes(name))
     lost.push(named ? { extent: 'row', table, place: key?.place ?? place, row, columns: unread } : { extent: 'rows', table, place })
   }
-  return { rows, broken, readable: keysKnown, lost }
+  return { rows, broken, readable: keysKnown, lost, columns: [...positions.keys()] }
 }
 
 const hasOwnValue = (cell: Cell | undefined) => !cell?.fault && !cell?.mergedWith
 
 /** A table of which nothing could be read. */
 export function unreadTable<T extends TableName>(table: T, place: Place): TableRows<T> {
-  return { rows: [], broken: [], readable: false, lost: [{ extent: 'list', table, place }] }
+  return { rows: [], broken: [], readable: false, lost: [{ extent: 'list', table, place }], columns: [] }
 }
 
 /** Whether a row has no more cells than the heading line. */

@@ -15,4 +15,6 @@ export type LostData = { table: TableName | 'energy'; place: Place } & (
 export interface ReadData {
   rows: Readonly<Record<LostData['table'], readonly object[]>>
   lost: readonly LostData[]
+  /** Columns of each list that is a file with a heading line; `description.es` for one in another language. */
+  columns: Readonly<Partial<Record<LostData['table'], readonly string[]>>>
 }

@@ -5,7 +5,7 @@ import type { ChangesReport, ToldChange } from './changes-words.ts'
  * Changes for other programs: `{ old, new, remarks, notCompared, pagesOf, changes }`. A change has `kind`, `group`,
  * `thing`, `was` and `is` (its name, null where it is not there), `text`, `details` of `{ field, was, is }`, `notes`,
  * `oldPlace`, `newPlace` and `pages`, each with `relation`, `places` and `translations`. Places count from 1, end
- * exclusive. `notCompared` says what a revision could not give: `extent` is `list`, `no-list`, `rows` (names not known),
+ * exclusive. `notCompared` says what a revision could not give: `extent` is `list`, `no-list`, `column`, `rows` (names not known),
  * `row`, or `unsure`: names of the other revision that it leaves open. What is not there is null, an empty list or an empty text; no field is left out.
  */
 export function reportChangesJson({ old, now, remarks, notCompared, pagesOf, changes }: ChangesReport): string {

@@ -1,5 +1,6 @@
 import type { Change, ChangeGroup, ChangeKind } from '../changes/change.ts'
-import type { Comparison, NotCompared } from '../changes/compare-records.ts'
+import type { Comparison } from '../changes/compare-records.ts'
+import type { NotCompared } from '../changes/not-compared.ts'
 import type { Revision } from '../changes/records.ts'
 import type { Relation, SpeakingPage } from '../changes/speaking-pages.ts'
 import { where } from './short.ts'
@@ -122,6 +123,8 @@ function notComparedWords({ thing, extent, ids, place, side }: NotCompared): str
       return `not compared: the list of ${thing}s, which the ${side} revision could not give${at}`
     case 'no-list':
       return `not compared: the list of ${thing}s, which the ${side} revision does not have`
+    case 'column':
+      return `not compared: ${ids.map((id) => `\`${fieldName(id)}\``).join(', ')} in the list of ${thing}s, a column that the ${side} revision does not have`
     case 'rows':
       return `not compared: a part of the list of ${thing}s, which the ${side} revision could not give${at}`
     case 'row':

@@ -103,6 +103,25 @@ describe.each(lists)('%s', (path) => {
   test('nothing in it', () => expect(check(read(path, ''))).toEqual([`${path}:1`]))
 })
 
+describe('a column that the list does not have any more is named, and its values are not told as gone', () => {
+  const cards = textOf('data/cards.csv')
+  test.each([
+    ['a text in another language', cards.replace('description.es', 'descripcion'), ['description.es']],
+    ['a part number', cards.replace('slot,part', 'slot,teil'), ['part']],
+  ])('%s', (_, text, columns) => {
+    expect(text).not.toBe(cards)
+    const { changes, notCompared } = compareRecords(whole, read('data/cards.csv', text))
+    expect(changes.map(line)).toEqual([])
+    expect(notCompared).toEqual([{ thing: 'card', extent: 'column', ids: columns, side: 'new' }])
+  })
+
+  test('what a new column holds is new', () => {
+    const { changes, notCompared } = compareRecords(read('data/cards.csv', cards.replace('slot,part', 'slot,teil')), whole)
+    expect(new Set(changes.map(({ thing, kind }) => `${thing} ${kind}`))).toEqual(new Set(['card part-replaced']))
+    expect(notCompared).toEqual([])
+  })
+})
+
 describe('data/energy.yaml', () => {
   const text = textOf('data/energy.yaml')
   test.each([

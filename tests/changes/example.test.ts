@@ -109,6 +109,18 @@ test('the data file of a release gives the same changes, without places', () => 
   expect(same.every(({ oldPlace }) => oldPlace === undefined)).toBe(true)
 })
 
+test('every value is told in words that stand in the data', () => {
+  for (const rows of Object.values(recordsOf(old).tables))
+    for (const { values } of rows) expect(JSON.stringify(values)).not.toMatch(/\[object|undefined|NaN/)
+})
+
+test('another unit of an energy source is told', () => {
+  const revision = load(revised({ 'data/energy.yaml': [['value: 566, unit: V', 'value: 566, unit: mV']] }))
+  expect(compareRecords(recordsOf(old), recordsOf(revision)).changes.map(line)).toEqual([
+    'energy source energy-changed dc-bus>dc-bus: magnitude 566 V, 940 µF>566 mV, 940 µF',
+  ])
+})
+
 test('the example machine and itself have no change', () => {
   expect(compareRecords(recordsOf(old), recordsOf(load(diskFolder('example-machine', '')))).changes).toEqual([])
 })

@@ -31,6 +31,7 @@ export function records(lists: Lists): MachineRecords {
       energy: rowsOf('energy'),
     },
     leftOut: [],
+    columns: {},
     unlisted: [],
     lost: [],
   }

@@ -39,6 +39,7 @@ const report: ChangesReport = {
     { thing: 'signal', extent: 'list', ids: [], side: 'old' },
     { thing: 'part', extent: 'row', ids: ['P1'], place: at('d/bom.csv', 3, 1), side: 'new' },
     { thing: 'card', extent: 'no-list', ids: [], side: 'new' },
+    { thing: 'device', extent: 'column', ids: ['description.es'], side: 'new' },
     { thing: 'alarm', extent: 'rows', ids: [], place: at('d/alarms.csv', 3, 1), side: 'new' },
     { thing: 'alarm', extent: 'unsure', ids: ['A1', 'A2'], side: 'new' },
     { thing: 'alarm', extent: 'unsure', ids: ['A3'], side: 'old' },
@@ -80,6 +81,7 @@ the units carry other options
 not compared: the list of signals, which the old revision could not give
 not compared: part \`P1\`, which the new revision could not give (d/bom.csv:3:1)
 not compared: the list of cards, which the new revision does not have
+not compared: \`description (es)\` in the list of devices, a column that the new revision does not have
 not compared: a part of the list of alarms, which the new revision could not give (d/alarms.csv:3:1)
 not told as gone or renamed: alarms \`A1\`, \`A2\`, because of what could not be read
 not told as new or renamed: alarm \`A3\`, because of what could not be read

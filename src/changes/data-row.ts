@@ -1,0 +1,80 @@
+import type { EnergySource } from '../model/machine.ts'
+import { type TableName, tables } from '../model/schema/tables.ts'
+import type { Words } from '../model/words.ts'
+import { compare, type Located, type Place } from '../source/place.ts'
+import type { DataRow } from './records.ts'
+
+/** A row of a list as plain text. */
+export function rowOf(table: TableName, row: object, sourceLanguage: string): DataRow {
+  const cells = new Map<string, unknown>(Object.entries(row))
+  const [key = ''] = Object.keys(tables[table])
+  const place = (cells.get(key) as Located<string> | undefined)?.place
+  return dataRow(
+    Object.keys(tables[table]).map((column) => [column, cells.get(column)]),
+    place,
+    sourceLanguage,
+  )
+}
+
+/** An energy source as plain text. */
+export function energyRow(source: EnergySource, sourceLanguage: string): DataRow {
+  const { isolation, verify } = source
+  const each = (words: (point: EnergySource['isolation'][number]) => Words): Words => {
+    const languages = new Set(isolation.flatMap((point) => Object.keys(words(point))))
+    const place = source.id.place
+    return Object.fromEntries(
+      [...languages].map((language) => [
+        language,
+        { value: isolation.map((point) => `${point.point.value}: ${words(point)[language]?.value ?? ''}`).join('; '), place },
+      ]),
+    )
+  }
+  return dataRow(
+    [
+      ['id', source.id],
+      ['form', source.form],
+      ['name', source.name],
+      ['magnitude', source.magnitude.map(({ value, unit }) => `${value} ${unit.value}`).join(', ')],
+      ['areas', source.areas],
+      ['hazard', source.hazard],
+      ['isolation', isolation.map(({ tag }) => tag)],
+      ['points', isolation.map(({ point }) => point)],
+      ['lockable', isolation.map(({ point, lockable }) => `${point.value}: ${lockable ? 'yes' : 'no'}`).join('; ')],
+      ['safe', each(({ safe }) => safe)],
+      ['place', each(({ place }) => place)],
+      ['hardware', each(({ hardware }) => hardware)],
+      ['stored', source.stored ? 'yes' : 'no'],
+      ['reaccumulates', source.reaccumulates ? 'yes' : 'no'],
+      ['dissipate', source.dissipate],
+      ['waitS', source.waitS],
+      ['waitBasis', source.waitBasis],
+      ['method', verify.method],
+      ['expect', verify.expect],
+      ['verifyTags', verify.tags],
+      ['fits', source.fits],
+    ],
+    source.id.place,
+    sourceLanguage,
+  )
+}
+
+function dataRow(cells: readonly (readonly [string, unknown])[], place: Place | undefined, sourceLanguage: string): DataRow {
+  const values: Record<string, string> = {}
+  for (const [column, cell] of cells) for (const [name, text] of textsOf(column, cell, sourceLanguage)) if (text !== '') values[name] = text
+  return place ? { values, place } : { values }
+}
+
+/** Lists in which the order says nothing. */
+const unordered = new Set(['fits', 'tags'])
+
+/** A cell as text; words in several languages give one each, those of the source language under the name of the column itself. */
+function textsOf(column: string, cell: unknown, sourceLanguage: string): [string, string][] {
+  if (cell === undefined || cell === null) return []
+  if (typeof cell !== 'object') return [[column, String(cell)]]
+  if (Array.isArray(cell)) {
+    const items = cell.map(({ value }: Located<string>) => value)
+    return [[column, (unordered.has(column) ? items.sort(compare) : items).join(' ')]]
+  }
+  if ('value' in cell && 'place' in cell) return [[column, String(cell.value)]]
+  return Object.entries(cell as Words).map(([language, { value }]) => [language === sourceLanguage ? column : `${column}.${language}`, value])
+}
