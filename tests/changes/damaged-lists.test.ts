@@ -1,3 +1,4 @@
+import type { CellObject } from '@e965/xlsx'
 import { describe, expect, test } from 'vitest'
 import { compareRecords } from '../../src/changes/compare-records.ts'
 import type { MachineRecords } from '../../src/changes/records.ts'
@@ -6,6 +7,7 @@ import { parseCsv } from '../../src/load/csv.ts'
 import { diskFolder, memoryFolder } from '../../src/load/folder.ts'
 import { loadMachine } from '../../src/load/load-machine.ts'
 import { sourceText } from '../../src/source/source-text.ts'
+import { text, workbook } from '../load/xlsx/read.ts'
 import { line } from './records.ts'
 
 const disk = diskFolder('example-machine', '')
@@ -19,8 +21,8 @@ const files = new Map(
 const textOf = (path: string) => files.get(path) ?? ''
 
 /** The data with one file replaced; without a text the file is not there. */
-function read(path?: string, text?: string): MachineRecords {
-  const all = new Map<string, string | Uint8Array>(files)
+function read(path?: string, text?: string | Uint8Array, others: readonly (readonly [string, string])[] = []): MachineRecords {
+  const all = new Map<string, string | Uint8Array>([...files, ...others])
   if (path !== undefined) all.delete(path)
   if (path !== undefined && text !== undefined) all.set(path, text)
   const loaded = loadMachine(memoryFolder(all), memoryFolder(new Map()))
@@ -119,6 +121,32 @@ describe('a column that the list does not have any more is named, and its values
     const { changes, notCompared } = compareRecords(read('data/cards.csv', cards.replace('slot,part', 'slot,teil')), whole)
     expect(new Set(changes.map(({ thing, kind }) => `${thing} ${kind}`))).toEqual(new Set(['card part-replaced']))
     expect(notCompared).toEqual([])
+  })
+})
+
+describe('a list in a workbook', () => {
+  const csv = parseCsv(sourceText('cards', textOf('data/cards.csv')), () => {})
+  const rows = [csv.header, ...csv.records.map(({ cells }) => cells)].map((cells) =>
+    cells.map(({ value }) => (value === '' ? undefined : text(value))),
+  )
+  const error: CellObject = { t: 'e', v: 0x2a, w: '#N/A' }
+  const column = (name: string) => csv.header.findIndex(({ value }) => value === name)
+  /** The machine with its list of cards in a workbook, with a cell of one row replaced. */
+  function inWorkbook(row?: number, name = '', cell: CellObject | undefined = error): MachineRecords {
+    const bytes = workbook(rows.map((cells, r) => (r === row ? cells.map((it, c) => (c === column(name) ? cell : it)) : cells)))
+    return read('data/cards.xlsx', bytes, [['machine.yaml', textOf('machine.yaml').replace('data/cards.csv', 'data/cards.xlsx')]])
+  }
+  test('is the same list', () => {
+    expect(check(inWorkbook())).toEqual([])
+    expect(compareRecords(whole, inWorkbook()).changes).toEqual([])
+  })
+  test.each(['card', 'channels', 'part', 'description.es'])('with an error in %s', (name) =>
+    expect(check(inWorkbook(3, name))).toEqual(['data/cards.xlsx:4']),
+  )
+  test('with a name that is empty', () => expect(check(inWorkbook(3, 'card', text('')))).toEqual(['data/cards.xlsx:4']))
+  test('that is damaged', () => {
+    const machine = textOf('machine.yaml').replace('data/cards.csv', 'data/cards.xlsx')
+    expect(check(read('data/cards.xlsx', 'PK', [['machine.yaml', machine]]))).toEqual(['data/cards.xlsx:1'])
   })
 })
 
