@@ -150,6 +150,32 @@ describe('a list in a workbook', () => {
   })
 })
 
+describe('signals that are made of variables', () => {
+  const sound = diskFolder('tests/fixtures/sound-machine', '')
+  const machine = new TextDecoder().decode(sound.read('machine.yaml'))
+  const variables = 'name;address;type;comment\nI_1;%IX0.0;BOOL;PS-101\nI_2;%IX0.1;BOOL;PS-102\n'
+  function made(list: string | undefined, tag = ''): MachineRecords {
+    const all = new Map<string, string | Uint8Array>(sound.list().map((path) => [path, sound.read(path)]))
+    all.set('machine.yaml', machine.replace('signals: { file: data/io-list.csv }', `symbols: { file: data/symbols.csv${tag} }`))
+    if (list !== undefined) all.set('data/symbols.csv', list)
+    const loaded = loadMachine(memoryFolder(all), memoryFolder(new Map()))
+    const [first, ...rest] = loaded.machines
+    if (!first) throw new Error('the folder is no machine')
+    return recordsOf([first, ...rest], loaded)
+  }
+  const told = (now: MachineRecords) => {
+    const { changes, notCompared } = compareRecords(made(variables), now)
+    return [...changes.map(line), ...notCompared.map(({ extent, thing, place }) => `${extent} ${thing} ${place?.file}`)]
+  }
+  test.each([
+    ['a quote that is never closed', made(variables.replace('\nI_2', '\n"I_2')), ['rows signal data/symbols.csv']],
+    ['no file', made(undefined), ['list signal machine.yaml']],
+    ['a pattern that is none', made(variables, ', tag: "(" '), ['list signal machine.yaml']],
+    ['nothing wrong', made(variables), []],
+    ['a variable that is really gone', made(variables.replace(/\nI_2.*/, '')), ['device signal-changed PS-102>PS-102: signal DI %IX0.1>']],
+  ])('%s', (_, now, expected) => expect(told(now)).toEqual(expected))
+})
+
 describe('data/energy.yaml', () => {
   const text = textOf('data/energy.yaml')
   test.each([
