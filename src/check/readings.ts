@@ -1,22 +1,35 @@
-import { type Machine, textsOf } from '../model/machine.ts'
-import { elementsOf } from '../model/mdx-elements.ts'
+import type { Root } from 'mdast'
+import { type Machine, type PageText, textsOf } from '../model/machine.ts'
+import { elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { scanOpeningTag } from '../model/opening-tag.ts'
 import type { Located } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
 
 /** The attributes of a `<Reading … />` on a page, each at its place. */
 export type Reading = ReadonlyMap<string, Located<string>>
 
 /** Every reading on the pages of the unit, in every language. */
 export function readingsOf({ pages }: Pick<Machine, 'pages'>): Reading[] {
-  return pages.flatMap(textsOf).flatMap(({ body, source }) =>
-    elementsOf(body, 'Reading').map((element): Reading => {
-      const attributes = scanOpeningTag(source.text, element.position?.start.offset ?? 0)
-      return new Map(
-        attributes.map(({ name, valueStart, valueEnd }) => [
+  return pages.flatMap(textsOf).flatMap(({ body, source }) => readingsBelow(body, source))
+}
+
+/** Every `<Step>` with readings, and what it holds. */
+export function stepsWithReadings(text: PageText): { step: JsxElement; readings: Reading[] }[] {
+  if (!text.source.text.includes('<Reading')) return []
+  return elementsOf(text.body, 'Step').flatMap((step) => {
+    const readings = readingsBelow(step, text.source)
+    return readings.length > 0 ? [{ step, readings }] : []
+  })
+}
+
+function readingsBelow(node: Root | JsxElement, source: SourceText): Reading[] {
+  return elementsOf(node, 'Reading').map(
+    (element) =>
+      new Map(
+        scanOpeningTag(source.text, element.position?.start.offset ?? 0).map(({ name, valueStart, valueEnd }) => [
           name,
           { value: source.text.slice(valueStart, valueEnd), place: source.place(valueStart, valueEnd) },
         ]),
-      )
-    }),
+      ),
   )
 }

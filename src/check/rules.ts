@@ -33,6 +33,7 @@ import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
+import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
@@ -127,6 +128,7 @@ export const rules: readonly Rule[] = [
   positionOutsideArea,
   prerequisiteCycle,
   quantityBelowDevices,
+  readingAgainstSignal,
   revisionAgainstRegister,
   sameAlarmText,
   sensorWithoutLesson,

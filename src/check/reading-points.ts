@@ -1,0 +1,51 @@
+import { type Machine, type Signal, textsOf } from '../model/machine.ts'
+import { attributeOf, elementsOf } from '../model/mdx-elements.ts'
+import type { Place } from '../source/place.ts'
+import { type Reading, stepsWithReadings } from './readings.ts'
+
+/** A reading on a page, and the device whose signal it reads. */
+export interface ReadingPoint {
+  reading: Reading
+  tag: string
+  /** Each signal of the device, at least one. */
+  signals: readonly Signal[]
+  /** The reading itself names the device; otherwise its step does. */
+  named: boolean
+  /** No other device is named there, with or without a signal. */
+  alone: boolean
+}
+
+/**
+ * Every reading of which it is clear whose signal it reads: it names one device that has signals, or its step does.
+ * Of several devices in a step it is the one that measures.
+ */
+export function readingPoints(machine: Machine): ReadingPoint[] {
+  const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
+  const worded = new Map(
+    Map.groupBy(
+      machine.bareTags().filter(({ prose }) => prose.where === 'attribute'),
+      ({ prose }) => startOf(prose.place(0, prose.text.length)),
+    ),
+  )
+  const pointOf = (reading: Reading, tags: readonly (string | undefined)[], named: boolean): ReadingPoint | undefined => {
+    const names = new Set(tags)
+    const wired = [...names].flatMap((tag) => {
+      const own = tag === undefined ? undefined : signals.get(tag)
+      return tag !== undefined && own ? [{ reading, tag, signals: own, named, alone: names.size === 1 }] : []
+    })
+    const measuring = wired.filter((it) => it.signals.some(({ unit }) => unit))
+    return wired.length === 1 ? wired[0] : measuring.length === 1 ? measuring[0] : undefined
+  }
+  return machine.pages.flatMap(textsOf).flatMap((text) =>
+    stepsWithReadings(text).flatMap(({ step, readings }) => {
+      const inStep = elementsOf(step, 'Tag').map((element) => attributeOf(element, 'id'))
+      return readings.flatMap((reading) => {
+        const words = [...reading.values()].flatMap(({ place }) => worded.get(startOf(place)) ?? [])
+        const own = words.map(({ mention: { tag } }) => tag)
+        return (own.length > 0 ? pointOf(reading, own, true) : pointOf(reading, inStep, false)) ?? []
+      })
+    }),
+  )
+}
+
+const startOf = ({ file, line, column }: Place) => `${file}:${line}:${column}`
