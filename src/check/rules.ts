@@ -37,6 +37,7 @@ import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
+import { sharedPosition } from './rules/shared-position.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
 import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
@@ -54,6 +55,7 @@ import { symbolAddressDiffers } from './rules/symbol-address-differs.ts'
 import { symbolNotInController } from './rules/symbol-not-in-controller.ts'
 import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
+import { tagTwiceOnPlan } from './rules/tag-twice-on-plan.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
 import { technologyAgainstKind } from './rules/technology-against-kind.ts'
@@ -132,6 +134,7 @@ export const rules: readonly Rule[] = [
   revisionAgainstRegister,
   sameAlarmText,
   sensorWithoutLesson,
+  sharedPosition,
   sheetMissing,
   sheetOutOfRange,
   sheetWithoutDrawing,
@@ -149,6 +152,7 @@ export const rules: readonly Rule[] = [
   symbolNotInController,
   tagGrammar,
   tagNotOnSheet,
+  tagTwiceOnPlan,
   taskWithoutInterval,
   taskWithoutLockout,
   technologyAgainstKind,

@@ -1,3 +1,4 @@
+import { planSheet } from '../plan-sheet.ts'
 import type { Rule } from '../rule.ts'
 
 export const positionOffPlan: Rule = {
@@ -7,10 +8,9 @@ export const positionOffPlan: Rule = {
   why: 'Its mark is cut off, and the reader does not find it.',
   source: 'house rule',
 
-  *check({ devices, drawings, file, placeOf }) {
-    const { plan } = file
-    const sheets = plan && drawings.find(({ number }) => number.value === plan.drawing)?.sheetList
-    const sheet = sheets?.find(({ number }) => number === (plan?.sheet ?? 1))
+  *check(machine) {
+    const { devices, placeOf } = machine
+    const sheet = planSheet(machine)
     if (!sheet?.readable || sheet.viewBox.width <= 0) return
     const { x: left, y: top, width, height } = sheet.viewBox
     for (const { tag, x, y } of devices) {

@@ -2,6 +2,7 @@ import type { Device } from '../../model/machine.ts'
 import { countsPieces } from '../../model/unit-of-measure.ts'
 import type { Located } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
+import { tagNumber } from '../tag-number.ts'
 
 export const quantityBelowDevices: Rule = {
   id: 'quantity-below-devices',
@@ -43,4 +44,4 @@ function leastPieces(named: readonly { tag: Located<string>; technology: Device[
   return Math.ceil(numbersOf(coils).size / 2) + numbersOf(others).size
 }
 
-const numbersOf = (named: readonly { tag: Located<string> }[]) => new Set(named.map(({ tag }) => tag.value.match(/\d+/g)?.join('.') ?? tag.value))
+const numbersOf = (named: readonly { tag: Located<string> }[]) => new Set(named.map(({ tag }) => tagNumber(tag.value)))
