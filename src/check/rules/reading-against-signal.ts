@@ -1,8 +1,8 @@
 import type { Signal } from '../../model/machine.ts'
-import { converted, scaleOf } from '../../model/unit-scale.ts'
+import { scaleOf } from '../../model/unit-scale.ts'
 import type { Problem } from '../../source/finding.ts'
+import { readingAgainstRange } from '../reading-against-range.ts'
 import { type ReadingPoint, readingPoints } from '../reading-points.ts'
-import type { Reading } from '../readings.ts'
 import type { Rule } from '../rule.ts'
 
 const electrical = new Set(['voltage', 'current', 'resistance', 'frequency'])
@@ -42,7 +42,7 @@ function contradiction(point: ReadingPoint): Problem | undefined {
   if (!signal || other) return undefined
   if (onOff.has(signal.type.value)) return againstOnOff(point, at, signal)
   // A gauge that has a tag of its own shows no signal.
-  return at === 'screen' || (at === 'gauge' && alone) ? againstRange(reading, tag, signal) : undefined
+  return at === 'screen' || (at === 'gauge' && alone) ? readingAgainstRange(reading, tag, signal) : undefined
 }
 
 /** A digital signal is 0 or 1, and a screen shows no value of it. */
@@ -56,32 +56,4 @@ function againstOnOff({ reading, tag, named }: ReadingPoint, at: string, { type 
     related: [{ label: 'its type', place: type.place }],
     help: 'write the state under `expect`, or name the device that measures the value',
   }
-}
-
-function againstRange(reading: Reading, tag: string, { low, high, unit }: Signal): Problem | undefined {
-  const own = reading.get('unit')
-  if (!own || !unit) return undefined
-  const [asked, measured] = [scaleOf(own.value), scaleOf(unit.value)]
-  if (asked && measured && asked.quantity !== measured.quantity) {
-    return {
-      message: `the reading is in \`${own.value}\`, and \`${tag}\` measures in \`${unit.value}\``,
-      place: own.place,
-      related: [{ label: 'its unit in the I/O list', place: unit.place }],
-      help: 'correct the unit, or name the device that measures the value',
-    }
-  }
-  if (!low || !high) return undefined
-  for (const limit of [reading.get('low'), reading.get('high')]) {
-    const value = limit && converted(Number(limit.value), own.value, unit.value)
-    // A rounded conversion may end just outside.
-    const slack = (high.value - low.value) / 1000
-    if (!limit || value === undefined || !(value < low.value - slack || value > high.value + slack)) continue
-    return {
-      message: `the reading is ${limit.value} ${own.value}, and \`${tag}\` measures ${low.value} to ${high.value} ${unit.value}`,
-      place: limit.place,
-      related: [{ label: 'its range in the I/O list', place: low.place }],
-      help: 'correct the reading or the range, or name the device that measures the value',
-    }
-  }
-  return undefined
 }
