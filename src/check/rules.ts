@@ -32,6 +32,7 @@ import { overlappingAddress } from './rules/overlapping-address.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
+import { quantityAboveDevices } from './rules/quantity-above-devices.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   positionOffPlan,
   positionOutsideArea,
   prerequisiteCycle,
+  quantityAboveDevices,
   quantityBelowDevices,
   readingAgainstSignal,
   revisionAgainstRegister,

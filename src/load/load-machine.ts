@@ -136,6 +136,7 @@ export function loadMachine(
     options: own.options,
     areas: own.areas,
     devices: tables.devices.rows,
+    deviceList: file.data.devices ? wholeTable(devices) : undefined,
     signals,
     spares,
     ioList: file.data.signals ? wholeTable(signalTable) : undefined,

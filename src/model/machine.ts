@@ -205,6 +205,8 @@ export interface Machine {
   /** Option id -> what it is. */
   options: ReadonlyMap<string, Words>
   devices: readonly Device[]
+  /** Every row of the device list, whatever the unit; undefined where there is none or a row could not be read. */
+  deviceList: readonly Device[] | undefined
   signals: readonly Signal[]
   /** Rows of the I/O list for channels that are kept free. Their tag is empty or says so. */
   spares: readonly Signal[]
