@@ -47,7 +47,9 @@ import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
+import { stockOfSupersededPart } from './rules/stock-of-superseded-part.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
+import { successorOfAnotherKind } from './rules/successor-of-another-kind.ts'
 import { supersededDrawing } from './rules/superseded-drawing.ts'
 import { supersededPart } from './rules/superseded-part.ts'
 import { supersessionCycle } from './rules/supersession-cycle.ts'
@@ -145,7 +147,9 @@ export const rules: readonly Rule[] = [
   signalAgainstDevice,
   sourceWithoutIsolation,
   spareWithDevice,
+  stockOfSupersededPart,
   storedEnergyWithoutRelease,
+  successorOfAnotherKind,
   supersededDrawing,
   supersededPart,
   supersessionCycle,
