@@ -19,10 +19,12 @@ import { duplicateDrawing } from './rules/duplicate-drawing.ts'
 import { duplicateId } from './rules/duplicate-id.ts'
 import { duplicatePart } from './rules/duplicate-part.ts'
 import { duplicateRecovery } from './rules/duplicate-recovery.ts'
+import { duplicateSetting } from './rules/duplicate-setting.ts'
 import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
+import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
@@ -38,6 +40,7 @@ import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
+import { settingOutOfLine } from './rules/setting-out-of-line.ts'
 import { sharedPosition } from './rules/shared-position.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
@@ -119,10 +122,12 @@ export const rules: readonly Rule[] = [
   duplicateId,
   duplicatePart,
   duplicateRecovery,
+  duplicateSetting,
   duplicateSymbol,
   duplicateTag,
   duplicateTerminal,
   emptyRange,
+  formatWithoutSetting,
   halfPosition,
   incompleteSafetyMessage,
   linkedHeadingWithoutId,
@@ -138,6 +143,7 @@ export const rules: readonly Rule[] = [
   revisionAgainstRegister,
   sameAlarmText,
   sensorWithoutLesson,
+  settingOutOfLine,
   sharedPosition,
   sheetMissing,
   sheetOutOfRange,
