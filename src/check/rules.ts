@@ -69,6 +69,7 @@ import { tooManySignals } from './rules/too-many-signals.ts'
 import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
 import { translationUnstamped } from './rules/translation-unstamped.ts'
+import { triggerDeviceNotListed } from './rules/trigger-device-not-listed.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -172,6 +173,7 @@ export const rules: readonly Rule[] = [
   translationMissing,
   translationOutdated,
   translationUnstamped,
+  triggerDeviceNotListed,
   unknownAlarm,
   unknownAnchor,
   unknownArea,
