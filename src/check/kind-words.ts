@@ -4,6 +4,8 @@ import type { Device, Machine } from '../model/machine.ts'
 export interface KindWords {
   /** Whether a text is the whole name of a kind: `pressure switch`. */
   isKind(text: string): boolean
+  /** The kind that a name of goods begins with: `solenoid valve` of `Solenoid valve 5/2, G1/4`. */
+  kindOfGoods(name: string): string | undefined
   /** Whether a kind may be said of a device: its own kind, a more general or a closer word for it, a synonym, a word of its description. */
   suits(text: string, device: Device): boolean
 }
@@ -16,6 +18,9 @@ const general: Readonly<Record<string, readonly string[]>> = {
 
 /** Languages whose head noun comes last; in the others it comes first. */
 const headLast = new Set(['en', 'de', 'nl', 'sv', 'da'])
+
+/** Words with which no name of a kind ends. */
+const linking = new Set(['de', 'del', 'con', 'para', 'a', 'por', 'y', 'e', 'o', 'la', 'el', 'los', 'las', 'tipo', 'type', 'with', 'for', 'of', 'and'])
 
 /** Undefined for a language in which we cannot tell a kind from another word. */
 export function kindWords({ devices, terms }: Machine, language: string): KindWords | undefined {
@@ -31,10 +36,15 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
     const names = own ? [own.term, ...own.synonyms].map((name) => name.toLowerCase()) : []
     return technologies.has(id) || names.some((name) => kinds.has(name)) ? [{ id, term: names[0], names: new Set(names) }] : []
   })
-  const all = new Set([...kinds, ...families.flatMap(({ names }) => [...names])].filter((name) => name.length > 2 && !silent.includes(name)))
+  const named = [...kinds, ...families.flatMap(({ names }) => [...names])]
+  const all = new Set([...named, ...[...kinds].flatMap((kind) => shorter(kind, last))].filter((name) => name.length > 2 && !silent.includes(name)))
   const exact = new Set([...kinds, ...families.map(({ term }) => term)])
   return {
     isKind: (text) => all.has(text),
+    kindOfGoods(name) {
+      const [head = ''] = name.toLowerCase().split(/[,;:()]| (?=[\d.]*\d)| (?:with|for|of|con|para|de(?=l? (?:la|el|los|las) )) /u)
+      return [head, ...shorter(head, last, 1)].find((text) => all.has(text))
+    },
     suits(text, device) {
       const kind = kindOf(device)
       // A synonym is a loose word: an air valve may be any valve.
@@ -50,6 +60,14 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
 
 /** `pump with motor` is that and a pump. */
 const namesOf = (kind: string) => [kind, kind.replace(/ (?:with|con|for|of) .*$/, '')]
+
+/** A name without its closer words, longest first: `temperature sensor` of `pt100 temperature sensor`. */
+function shorter(kind: string, headIsLast: boolean, fewest = 2): string[] {
+  const words = (namesOf(kind)[1] ?? kind).split(' ')
+  const counts = Array.from({ length: Math.max(0, words.length - fewest) }, (_, index) => words.length - 1 - index)
+  const parts = counts.map((count) => (headIsLast ? words.slice(-count) : words.slice(0, count)))
+  return parts.filter((part) => (part.at(-1) ?? '').length > 2 && !linking.has(part.at(-1) ?? '')).map((part) => part.join(' '))
+}
 
 /** The one word that says what it is: `valve` of `solenoid valve`; of `válvula manual` the first. */
 function headOf(kind: string, headIsLast: boolean): string {

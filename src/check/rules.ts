@@ -31,6 +31,7 @@ import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
+import { partAgainstKind } from './rules/part-against-kind.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
@@ -135,6 +136,7 @@ export const rules: readonly Rule[] = [
   lookAlikeTag,
   notFitted,
   overlappingAddress,
+  partAgainstKind,
   positionOffPlan,
   positionOutsideArea,
   prerequisiteCycle,
