@@ -24,6 +24,7 @@ import { duplicateSymbol } from './rules/duplicate-symbol.ts'
 import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
+import { exchangedDescriptions } from './rules/exchanged-descriptions.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   duplicateTag,
   duplicateTerminal,
   emptyRange,
+  exchangedDescriptions,
   formatWithoutSetting,
   halfPosition,
   incompleteSafetyMessage,
