@@ -8,6 +8,7 @@ import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
+import { contactContradicted } from './rules/contact-contradicted.ts'
 import { deviceWithoutDescription } from './rules/device-without-description.ts'
 import { deviceWithoutPage } from './rules/device-without-page.ts'
 import { deviceWithoutSignal } from './rules/device-without-signal.ts'
@@ -114,6 +115,7 @@ export const rules: readonly Rule[] = [
   bareTag,
   cardWithoutSignals,
   channelOutOfRange,
+  contactContradicted,
   deviceWithoutDescription,
   deviceWithoutPage,
   deviceWithoutSignal,
