@@ -73,6 +73,7 @@ import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
 import { translationUnstamped } from './rules/translation-unstamped.ts'
 import { triggerDeviceNotListed } from './rules/trigger-device-not-listed.ts'
+import { unitAgainstSignal } from './rules/unit-against-signal.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
@@ -180,6 +181,7 @@ export const rules: readonly Rule[] = [
   translationOutdated,
   translationUnstamped,
   triggerDeviceNotListed,
+  unitAgainstSignal,
   unknownAlarm,
   unknownAnchor,
   unknownArea,
