@@ -35,9 +35,17 @@ const afterTag = /^[ (,]*(?:(?:is|has|was|are|wired|as|a|an|the|its|es|está|tie
 const beforeTag =
   /^(?: contact(?:s|o)? (?:of|at|de|del))?(?: (?!(?:of|at|in|on|by|to|for|from|with|and|or|near|beside|behind|before|after|below|above|y|o|con|junto|en)\b)[\p{L}-]+){0,4} ?\(?$/iu
 
+/** Verbs that may stand between where the claim is one of a contact, and not of a valve. */
+const afterTagAtContact =
+  /^ (?:(?:works|comes|opens|closes|acts|switches|funciona|conmuta) )?(?:with|uses|gives|through|con|usa|lleva) (?:(?:a|an|the|its|un|una|el|su) )?$/iu
+const ofContact = /^ (?:contact|output|contacto|salida)s?\b/iu
+
 /** Whether a sentence says it of the thing that it names: `PS1 is normally open`, `the NC contact of switch PS1`. */
 export function isSaidOf(sentence: string, claim: StateClaim, { start, end }: { start: number; end: number }): boolean {
-  if (claim.start >= end) return afterTag.test(sentence.slice(end, claim.start))
+  if (claim.start >= end) {
+    const between = sentence.slice(end, claim.start)
+    return afterTag.test(between) || (ofContact.test(sentence.slice(claim.end)) && afterTagAtContact.test(between))
+  }
   return claim.end <= start && beforeTag.test(sentence.slice(claim.end, start))
 }
 

@@ -3,18 +3,19 @@ import type { Prose } from '../model/prose/prose.ts'
 import type { Place } from '../source/place.ts'
 import { namedDevices } from './named-devices.ts'
 
-/** A sentence that names one device, which has one signal. */
+/** A sentence that names one device, which has signals. */
 export interface SignalSentence {
   text: string
   /** Where the text names the device. */
   named: readonly { start: number; end: number }[]
   prose: Prose
   device: Device
-  signal: Signal
+  /** In the order of the I/O list, at least one. */
+  signals: readonly [Signal, ...Signal[]]
   place(start: number, end: number): Place
 }
 
-/** Every sentence from which it is clear which signal is spoken of. */
+/** Every sentence from which it is clear which device is spoken of. */
 export function* signalSentences(machine: Machine): Iterable<SignalSentence> {
   const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
   for (const { prose, named } of namedDevices(machine)) {
@@ -23,13 +24,13 @@ export function* signalSentences(machine: Machine): Iterable<SignalSentence> {
       const [first] = here
       if (!first || here.some(({ device }) => device !== first.device)) continue
       const [signal, ...others] = signals.get(first.device.tag.value) ?? []
-      if (!signal || others.length > 0) continue
+      if (!signal) continue
       yield {
         named: here.map((it) => ({ start: it.start - start, end: it.end - start })),
         text: prose.text.slice(start, end).replace(/\s/g, ' '),
         prose,
         device: first.device,
-        signal,
+        signals: [signal, ...others],
         place: (from, to) => prose.place(start + from, start + to),
       }
     }

@@ -15,9 +15,10 @@ export const wrongContact: Rule = {
   source: 'house rule',
 
   *check(machine) {
-    for (const { text, named: tags, device, signal, place } of signalSentences(machine)) {
-      const { contact } = signal
-      if (!contact || openAndClose.has(device.technology?.value ?? '')) continue
+    for (const { text, named: tags, device, signals, place } of signalSentences(machine)) {
+      const { contact } = signals[0]
+      // A device with contacts of both kinds may be meant by either.
+      if (!contact || signals.some((other) => other.contact?.value !== contact.value) || openAndClose.has(device.technology?.value ?? '')) continue
       const claim = contactClaim(text)
       if (!claim || claim.contact === contact.value || !tags.some((tag) => isSaidOf(text, claim, tag))) continue
       yield {

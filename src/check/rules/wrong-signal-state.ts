@@ -10,7 +10,9 @@ export const wrongSignalState: Rule = {
   source: 'house rule',
 
   *check(machine) {
-    for (const { text, prose, device, signal, place } of signalSentences(machine)) {
+    for (const { text, prose, device, signals, place } of signalSentences(machine)) {
+      const [signal, other] = signals
+      if (other) continue
       const meaning = signal.meaning?.[prose.language]
       const said = meaning && meaning.place.file !== prose.place(0, 0).file ? conditionOf(text) : undefined
       const meant = meaning && conditionOf(meaning.value)
