@@ -68,6 +68,7 @@ import { tagTwiceOnPlan } from './rules/tag-twice-on-plan.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
 import { technologyAgainstKind } from './rules/technology-against-kind.ts'
+import { titleOfAnotherDrawing } from './rules/title-of-another-drawing.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
 import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
@@ -176,6 +177,7 @@ export const rules: readonly Rule[] = [
   taskWithoutInterval,
   taskWithoutLockout,
   technologyAgainstKind,
+  titleOfAnotherDrawing,
   tooManySignals,
   translationMissing,
   translationOutdated,
