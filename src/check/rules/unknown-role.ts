@@ -1,3 +1,4 @@
+import { editDistance } from '../../model/edit-distance.ts'
 import { unknownNames } from '../references.ts'
 import type { Rule } from '../rule.ts'
 
@@ -9,8 +10,11 @@ export const unknownRole: Rule = {
   source: 'house rule',
 
   *check(machine) {
-    // Shared lessons name the roles of every machine, and a machine may have other roles or none.
-    const references = machine.references.filter(({ page }) => !page?.page.shared)
+    const roles = machine.training.roles.map(({ id }) => id)
+    // Shared lessons name the roles of every machine, and a machine may have other roles or none; a slip from one that it has is a slip.
+    const references = machine.references.filter(
+      ({ kind, id, page }) => kind === 'role' && (!page?.page.shared || roles.some((role) => isSlip(id, role))),
+    )
     yield* unknownNames(
       { ...machine, references },
       {
@@ -22,3 +26,5 @@ export const unknownRole: Rule = {
     )
   },
 }
+
+const isSlip = (written: string, role: string) => role.length > 4 && editDistance(written, role, 1) === 1
