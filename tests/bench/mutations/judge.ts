@@ -5,10 +5,10 @@ import { cellKinds } from './cells.ts'
 import { folderKinds } from './folders.ts'
 import type { Mistake } from './mistake.ts'
 import { nameKinds } from './names.ts'
-import { pageKinds } from './pages.ts'
+import { pageKinds, readingKinds } from './pages.ts'
 import { readExample } from './read-example.ts'
 import { rowKinds } from './rows.ts'
-import { valueKinds } from './values.ts'
+import { siblingKinds, valueKinds } from './values.ts'
 
 /** What the check says about one mistake. */
 export interface Verdict {
@@ -19,7 +19,7 @@ export interface Verdict {
   atItsLine: boolean
 }
 
-const kinds = [...nameKinds, ...rowKinds, ...cellKinds, ...valueKinds, ...pageKinds, ...folderKinds]
+const kinds = [...nameKinds, ...rowKinds, ...cellKinds, ...valueKinds, ...pageKinds, ...folderKinds, ...readingKinds, ...siblingKinds]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */
 export function makeMistakes(files: Files, seed: number): Mistake[] {

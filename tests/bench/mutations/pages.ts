@@ -112,6 +112,12 @@ const neededCircle: Kind = {
   },
 }
 
+/** Slips in readings, whose device a step or the reading itself names. */
+export const readingKinds: readonly Kind[] = [
+  rewritten('reading on the screen: a digit too many', 8, /at="screen"[^>]*high="([\d.]+)"/g, (value) => `${value.replace('.', '')}0`),
+  rewritten('reading on the screen: another unit', 8, /at="screen"[^>]*unit="([^"]+)"/g, (unit) => (unit === 'mA' ? 'V' : 'mA')),
+]
+
 export const pageKinds: readonly Kind[] = [
   partOfMessageGone('Avoid'),
   partOfMessageGone('Consequence'),
@@ -133,7 +139,7 @@ export const pageKinds: readonly Kind[] = [
   rewritten('attribute misspelt', 8, /<(?:Tag|Part|Drawing|Reading|Include) (id|number|at|caution)=/g, (name) => `${name}s`),
   rewritten('value of an attribute misspelt', 8, /(?:severity|of|at)="([^"]+)"/g, (value) => value.replace(/.$/, '')),
   rewritten('reading with a decimal comma', 8, /(?:low|high)="([\d.]+)"/g, (value) => `${value.replace('.', '')},5`),
-  rewritten('reading with low above high', 4, /low="([\d.]+)" high/g, (value) => `${value}999`),
+  rewritten('reading with low above high', 4, /low="([\d.]+)" high/g, (value) => `${Number(value) * 1000}`),
   rewritten('steps outside a list', 6, /(?<=\n\n)<Steps>\n[\s\S]*?\n<\/Steps>\n/g, (list) => list.replace(/<\/?Steps>/g, '')),
   rewritten('path of a picture in other case', 3, /^figure: (.*)$/gm, (path) => path.toLowerCase()),
   rewritten('sheet on a page: one more', 8, /sheet="(\d)"/g, (sheet) => String(Number(sheet) + 1)),

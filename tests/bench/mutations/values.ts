@@ -118,6 +118,32 @@ export const valueKinds: readonly Kind[] = [
   changed('text of an alarm in the other language left out', 4, ['alarms', 'Texto'], () => ''),
 ]
 
+/** Slips that the rows beside show. */
+export const siblingKinds: readonly Kind[] = [
+  {
+    name: 'device on the spot of another',
+    count: 8,
+    *make({ files, tables }, random) {
+      for (const row of random.sample(tables.devices.rows, this.count)) {
+        const other = random.pick(tables.devices.rows.filter((it) => it !== row))
+        const [x, y, theirX, theirY] = [row, other].flatMap((it) => [it?.cells.get('x'), it?.cells.get('y')])
+        if (!x || !y || !theirX || !theirY || theirX.value === '' || x.value === '') continue
+        yield replaced(
+          replaced(files, y, theirY.value).files,
+          x,
+          theirX.value,
+          `\`${row.cells.get('tag')?.value}\` is placed on \`${other?.cells.get('tag')?.value}\``,
+        )
+      }
+    },
+  },
+  changed('setting: a digit too many', 6, ['formats', 'value'], ({ value }) => `${value.replace('.', '')}0`),
+  changed('setting: another unit', 6, ['formats', 'unit'], ({ value }) => ({ mm: 'cm', s: 'ms', 'm/min': 'm/s' })[value]),
+  changed('devices of an alarm: one left out', 8, ['alarms', 'Devices'], ({ value }) =>
+    value.includes(' ') ? value.split(' ').slice(1).join(' ') : undefined,
+  ),
+]
+
 function* superseded({ files, tables, known }: Example, random: Random, count: number, by: (part: Piece) => string | undefined): Generator<Draft> {
   const used = new Set(tables.devices.rows.flatMap(({ cells }) => cells.get('part')?.value ?? []))
   const rows = tables.bom.rows.filter(({ cells }) => used.has(cells.get('Part no.')?.value ?? ''))
