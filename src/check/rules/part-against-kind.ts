@@ -1,6 +1,8 @@
 import type { Device, Part } from '../../model/machine.ts'
+import { countsPieces } from '../../model/unit-of-measure.ts'
 import { type KindWords, kindWords } from '../kind-words.ts'
 import type { Rule } from '../rule.ts'
+import { tagNumber } from '../tag-number.ts'
 
 export const partAgainstKind: Rule = {
   id: 'part-against-kind',
@@ -23,8 +25,12 @@ export const partAgainstKind: Rule = {
       // Two words for one thing: another device of the kind that the part is has the technology of this one.
       if (technology && technologies.get(goods)?.has(technology.value)) continue
       const sharing = graph.devicesWithPart(part.value)
-      if (sharing.length > 1 && !sharing.some((other) => words.suits(goods, other))) continue
       const row = graph.part(part.value)
+      const fitting = sharing.filter((other) => words.suits(goods, other))
+      if (sharing.length > 1 && fitting.length === 0) continue
+      // One part that carries several tags: a button and its lamp, a motor and its encoder.
+      if (sharing.length > 1 && row && (!countsPieces(row.unit?.value) || row.quantity.value < sharing.length)) continue
+      if (fitting.some((other) => tagNumber(other.tag.value) === tagNumber(tag.value))) continue
       yield {
         message: `\`${tag.value}\` is a \`${written.value}\`, and its part \`${part.value}\` is a \`${goods}\``,
         place: part.place,
