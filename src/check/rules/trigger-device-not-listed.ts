@@ -1,6 +1,5 @@
 import type { Alarm, Device } from '../../model/machine.ts'
 import type { Place } from '../../source/place.ts'
-import { namedDevices } from '../named-devices.ts'
 import type { Rule } from '../rule.ts'
 
 /** Before the name of a device that is only the condition of another one: `while DISC1 is on`, `after SOL1`. */
@@ -14,18 +13,23 @@ export const triggerDeviceNotListed: Rule = {
   why: 'The page of the device does not show the alarm, and the alarm does not lead to the device.',
   source: 'house rule',
 
-  *check(machine) {
+  *check(machine, graph) {
     const alarms = Map.groupBy(machine.alarms, ({ place }) => place.file)
     const lines = new Map([...alarms].map(([file, rows]) => [file, Map.groupBy(rows, triggerLine)]))
     const told = new Set<Alarm>()
-    for (const { prose, named } of namedDevices(machine)) {
-      if (prose.where !== 'data') continue
+    // Data holds no elements: its devices are bare tags.
+    const inData = machine.bareTags().filter(({ prose }) => prose.where === 'data')
+    for (const [prose, tags] of Map.groupBy(inData, (bare) => bare.prose)) {
       const start = prose.place(0, 1)
       const alarm = lines
         .get(start.file)
         ?.get(start.line)
         ?.find(({ trigger }) => holds(trigger?.[prose.language]?.place, start))
       if (!alarm || told.has(alarm)) continue
+      const named = tags.flatMap(({ mention: { tag, start: from, end } }) => {
+        const device = tag === undefined ? undefined : graph.device(tag)
+        return device ? [{ device, start: from, end }] : []
+      })
       const listed = new Set(alarm.tags.map(({ value }) => value))
       const anyListed = named.some(({ device }) => listed.has(device.tag.value))
       const unlisted = named.filter(({ device }) => !listed.has(device.tag.value))
