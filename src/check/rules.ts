@@ -26,6 +26,7 @@ import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
 import { exchangedDescriptions } from './rules/exchanged-descriptions.ts'
+import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
@@ -135,6 +136,7 @@ export const rules: readonly Rule[] = [
   duplicateTerminal,
   emptyRange,
   exchangedDescriptions,
+  fewerSignalsThanOthers,
   formatWithoutSetting,
   halfPosition,
   incompleteSafetyMessage,
