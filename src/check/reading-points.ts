@@ -3,7 +3,7 @@ import { attributeOf, elementsOf } from '../model/mdx-elements.ts'
 import type { Place } from '../source/place.ts'
 import { type Reading, stepsWithReadings } from './readings.ts'
 
-/** A reading on a page, and the device whose signal it reads. */
+/** A reading on a page, and a device whose signal it may read. */
 export interface ReadingPoint {
   reading: Reading
   tag: string
@@ -16,10 +16,10 @@ export interface ReadingPoint {
 }
 
 /**
- * Every reading of which it is clear whose signal it reads: it names one device that has signals, or its step does.
- * Of several devices in a step it is the one that measures.
+ * For every reading that names devices with signals, or whose step does, the devices that it may read: the only one,
+ * or those that measure. None where that is not clear.
  */
-export function readingPoints(machine: Machine): ReadingPoint[] {
+export function readingPoints(machine: Machine): ReadingPoint[][] {
   const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
   const worded = new Map(
     Map.groupBy(
@@ -27,22 +27,21 @@ export function readingPoints(machine: Machine): ReadingPoint[] {
       ({ prose }) => startOf(prose.place(0, prose.text.length)),
     ),
   )
-  const pointOf = (reading: Reading, tags: readonly (string | undefined)[], named: boolean): ReadingPoint | undefined => {
+  const pointsOf = (reading: Reading, tags: readonly (string | undefined)[], named: boolean): ReadingPoint[] => {
     const names = new Set(tags)
     const wired = [...names].flatMap((tag) => {
       const own = tag === undefined ? undefined : signals.get(tag)
       return tag !== undefined && own ? [{ reading, tag, signals: own, named, alone: names.size === 1 }] : []
     })
-    const measuring = wired.filter((it) => it.signals.some(({ unit }) => unit))
-    return wired.length === 1 ? wired[0] : measuring.length === 1 ? measuring[0] : undefined
+    return wired.length === 1 ? wired : wired.filter((it) => it.signals.some(({ unit }) => unit))
   }
   return machine.pages.flatMap(textsOf).flatMap((text) =>
     stepsWithReadings(text).flatMap(({ step, readings }) => {
       const inStep = elementsOf(step, 'Tag').map((element) => attributeOf(element, 'id'))
-      return readings.flatMap((reading) => {
+      return readings.map((reading) => {
         const words = [...reading.values()].flatMap(({ place }) => worded.get(startOf(place)) ?? [])
         const own = words.map(({ mention: { tag } }) => tag)
-        return (own.length > 0 ? pointOf(reading, own, true) : pointOf(reading, inStep, false)) ?? []
+        return own.length > 0 ? pointsOf(reading, own, true) : pointsOf(reading, inStep, false)
       })
     }),
   )

@@ -16,9 +16,13 @@ export const readingAgainstSignal: Rule = {
   source: 'house rule; what is measured at which point is common practice',
 
   *check(machine) {
-    for (const point of readingPoints(machine)) {
-      const problem = contradiction(point)
-      if (problem) yield problem
+    for (const points of readingPoints(machine)) {
+      const problems = points.map(contradiction)
+      const [first] = problems
+      // Where several devices may be meant, it must be wrong for each.
+      if (!first || problems.some((problem) => !problem)) continue
+      const others = points.slice(1).map(({ tag }) => `\`${tag}\``)
+      yield others.length > 0 ? { ...first, note: `nor is it right for ${others.join(', ')}, which the step names too` } : first
     }
   },
 }
