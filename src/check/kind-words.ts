@@ -1,4 +1,5 @@
 import type { Device, Machine } from '../model/machine.ts'
+import { remembered } from '../source/once.ts'
 
 /** What the words of a machine say of kinds of devices, in one language. Words are lower case. */
 export interface KindWords {
@@ -39,6 +40,12 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
   const named = [...kinds, ...families.flatMap(({ names }) => [...names])]
   const all = new Set([...named, ...[...kinds].flatMap((kind) => shorter(kind, last))].filter((name) => name.length > 2 && !silent.includes(name)))
   const exact = new Set([...kinds, ...families.map(({ term }) => term)])
+  const saidOf = remembered((device: Device) => {
+    const own = namesOf(kindOf(device))
+    const related = families.filter(({ id, names }) => id === device.technology?.value || own.some((name) => names.has(name)))
+    const said = [own[0] ?? '', device.description[language]?.value.toLowerCase() ?? '', device.technology?.value ?? '']
+    return [...said, ...related.flatMap(({ names }) => [...names])].map(spaced)
+  })
   return {
     isKind: (text) => all.has(text),
     kindOfGoods(name) {
@@ -47,13 +54,11 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
     },
     suits(text, device) {
       const kind = kindOf(device)
+      if (text === '') return false
       // A synonym is a loose word: an air valve may be any valve.
       if (!exact.has(text) && headOf(text, last) === headOf(kind, last)) return true
-      const own = namesOf(kind)
-      const related = families.filter(({ id, names }) => id === device.technology?.value || own.some((name) => names.has(name)))
-      const said = [kind, device.description[language]?.value.toLowerCase() ?? '', device.technology?.value.replaceAll('-', ' ') ?? '']
-      for (const { names } of related) said.push(...names)
-      return said.some((words) => holds(words, text)) || own.some((name) => holds(text, name))
+      const name = spaced(text)
+      return saidOf(device).some((words) => words.includes(name)) || namesOf(kind).some((own) => own !== '' && name.includes(spaced(own)))
     },
   }
 }
@@ -75,7 +80,5 @@ function headOf(kind: string, headIsLast: boolean): string {
   return (headIsLast ? words.at(-1) : words[0]) ?? kind
 }
 
-/** Whether words hold a text as whole words. */
-function holds(words: string, text: string): boolean {
-  return text !== '' && ` ${words.replace(/[^\p{L}\p{N}]+/gu, ' ')} `.includes(` ${text.replace(/[^\p{L}\p{N}]+/gu, ' ')} `)
-}
+/** Words each with a blank on both sides, so that one text can be looked for in another as whole words. */
+const spaced = (words: string) => ` ${words.replace(/[^\p{L}\p{N}]+/gu, ' ')} `

@@ -1,15 +1,16 @@
 import type { AnyPage, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
 import { bareNumbers } from '../model/prose/bare-numbers.ts'
 import { bareTags } from '../model/prose/bare-tags.ts'
-import { proseOf } from '../model/prose/prose-of.ts'
+import { type WordReader, wordReader } from '../model/prose/word-reader.ts'
 import { optionsKey } from '../model/units.ts'
+import { once } from '../source/once.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { anchorsOf, fittedBody } from './fitted.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
 export interface Everything
-  extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent' | 'prose' | 'bareTags' | 'bareNumbers'> {
+  extends Omit<Machine, 'unit' | 'sourceLanguage' | 'languages' | 'pages' | 'absent' | 'prose' | 'bareTags' | 'bareNumbers' | 'readTags'> {
   pages: readonly LoadedPage[]
   /** `<kind>:<id>` of what is there and cannot be used. */
   broken: readonly { name: string; place: Place }[]
@@ -18,17 +19,22 @@ export interface Everything
 /** One machine for each different set of options, in the order of machine.yaml; or the unit with a serial number. */
 export function linkUnits(everything: Everything, wanted?: string): Machine[] {
   const seen = new Set<string>()
+  const words = wordReader({
+    ...everything,
+    pages: everything.pages.map(({ page }) => page),
+    absent: new Map(everything.broken.map(({ name, place }) => [name, place])),
+  })
   return everything.file.units.flatMap(({ serial, fitted }) => {
     if (wanted !== undefined && serial !== wanted) return []
     const key = optionsKey(fitted)
     if (seen.has(key)) return []
     seen.add(key)
-    return [linkUnit(everything, { serial, fitted })]
+    return [linkUnit(everything, { serial, fitted }, words)]
   })
 }
 
 /** The machine as one unit has it: what does not fit is left out, and remembered in `absent`. */
-export function linkUnit(everything: Everything, unit: Machine['unit']): Machine {
+function linkUnit(everything: Everything, unit: Machine['unit'], words: WordReader): Machine {
   const { pages, broken, references, ...rest } = everything
   const absent = new Map<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>()
   for (const { name, place } of broken) absent.set(name, { reason: 'broken', place, fits: [] })
@@ -82,18 +88,9 @@ export function linkUnit(everything: Everything, unit: Machine['unit']): Machine
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,
   }
-  const prose = once(() => [...proseOf(linked)])
-  const tags = once(() => bareTags(linked, prose()))
-  return { ...linked, prose, bareTags: tags, bareNumbers: once(() => bareNumbers(linked, prose(), tags())) }
-}
-
-/** What is costly and asked for by several rules is made once, and not before. */
-function once<T>(make: () => T): () => T {
-  let made: { value: T } | undefined
-  return () => {
-    made ??= { value: make() }
-    return made.value
-  }
+  const prose = once(() => words.proseOf(linked))
+  const tags = once(() => bareTags(prose(), words.readTags))
+  return { ...linked, prose, bareTags: tags, bareNumbers: once(() => bareNumbers(prose(), tags(), words.readNumbers)), readTags: words.readTags }
 }
 
 function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
@@ -101,7 +98,11 @@ function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
     const body = fittedBody(text.body, kept)
     return body === text.body ? text : { ...text, body, anchors: new Set(anchorsOf(body)) }
   }
-  return { ...shown(page), translations: new Map([...page.translations].map(([language, text]) => [language, shown(text)])) }
+  const own = shown(page)
+  const translations = new Map([...page.translations].map(([language, text]) => [language, shown(text)]))
+  // Units that show a page alike share it, and all that is read from it.
+  const changed = own !== page || [...translations].some(([language, text]) => page.translations.get(language) !== text)
+  return changed ? { ...own, translations } : page
 }
 
 function optionsOf(page: AnyPage): readonly string[] {

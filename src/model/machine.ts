@@ -4,6 +4,7 @@ import type { SourceText } from '../source/source-text.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
+import type { ReadTags } from './prose/tag-reader.ts'
 import type { EnergyForm } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
@@ -189,7 +190,7 @@ export interface InputFile {
 }
 
 /** A unit of the machine without what is read out of its words. */
-export type LinkedMachine = Omit<Machine, 'prose' | 'bareTags' | 'bareNumbers'>
+export type LinkedMachine = Omit<Machine, 'prose' | 'bareTags' | 'bareNumbers' | 'readTags'>
 
 /** One unit of the machine: everything fitted to it, linked. Nothing changes after it is made. */
 export interface Machine {
@@ -241,6 +242,8 @@ export interface Machine {
   bareTags(): readonly BareTag[]
   /** The bare numbers of drawings, parts and alarms in it. */
   bareNumbers(): readonly BareNumber[]
+  /** Reads the bare tags in any text; none where the device list could not be read. */
+  readTags: ReadTags
   /** Input files with their hashes, sorted by path. */
   inputs: readonly InputFile[]
 }

@@ -1,7 +1,7 @@
 import { parseIec81346, resolveIec81346 } from './designation.ts'
-import type { LinkedMachine, Sheet, SheetText } from './machine.ts'
+import type { Machine, Sheet, SheetText } from './machine.ts'
 import { plainCharacters } from './prose/look-alikes.ts'
-import { type Mention, tagReader } from './prose/tag-reader.ts'
+import type { Mention } from './prose/tag-reader.ts'
 
 /** A text of a sheet that has the form of a tag, or is one. */
 export interface SheetMention extends Pick<Mention, 'is' | 'written' | 'meant'> {
@@ -15,9 +15,7 @@ export interface SheetMention extends Pick<Mention, 'is' | 'written' | 'meant'> 
  * Prepares the reading of tags on sheets. Any dash counts as a hyphen. A short designation of IEC 81346 (`-B12`) is
  * read in the function and the location that the sheet names (`=A1`, `+C2`). Sentences of a note are not read.
  */
-export function sheetReader(machine: LinkedMachine): (sheet: Sheet) => SheetMention[] {
-  if (machine.unread.has('tag')) return () => []
-  const read = tagReader(machine)
+export function sheetReader(machine: Machine): (sheet: Sheet) => SheetMention[] {
   const devices = new Set(machine.devices.map(({ tag }) => tag.value))
   const signed = machine.file.designation === 'iec81346'
   return (sheet) => {
@@ -26,7 +24,7 @@ export function sheetReader(machine: LinkedMachine): (sheet: Sheet) => SheetMent
       if (devices.has(text.text)) return [{ is: 'known', written: text.text, text, tags: [text.text] }]
       const plain = plainCharacters(text.text)
       if (!/\d/.test(plain) || isSentence(plain)) return []
-      return read(plain).map(({ is, written, meant, tag, start, end }) => ({
+      return machine.readTags(plain).map(({ is, written, meant, tag, start, end }) => ({
         is,
         written,
         ...(meant === undefined ? {} : { meant }),

@@ -1,6 +1,5 @@
-import type { LinkedMachine } from '../machine.ts'
 import type { Prose } from './prose.ts'
-import { type Mention, tagReader } from './tag-reader.ts'
+import type { Mention, ReadTags } from './tag-reader.ts'
 
 /** A device that words speak of without an element, and the words. */
 export interface BareTag {
@@ -8,9 +7,7 @@ export interface BareTag {
   mention: Mention
 }
 
-/** Every bare tag in some words. None where the device list could not be read. */
-export function bareTags(machine: LinkedMachine, words: readonly Prose[]): BareTag[] {
-  if (machine.unread.has('tag')) return []
-  const read = tagReader(machine)
+/** Every bare tag in some words. */
+export function bareTags(words: readonly Prose[], read: ReadTags): BareTag[] {
   return words.flatMap((prose) => read(prose.text).map((mention) => ({ prose, mention })))
 }

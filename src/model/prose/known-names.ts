@@ -1,9 +1,18 @@
 import type { LinkedMachine } from '../machine.ts'
 
+/** What carries a name in a machine folder, whatever the unit. `absent` has the names of what is there and not in these lists. */
+export interface Named
+  extends Pick<
+    LinkedMachine,
+    'file' | 'devices' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats' | 'signals' | 'energy' | 'pages' | 'terms' | 'unread'
+  > {
+  absent: ReadonlyMap<string, unknown>
+}
+
 /** Every other name of the machine that a reader may meet, so that no text is taken for a tag that is one of them. */
-export function otherNames(machine: LinkedMachine): Set<string> {
-  const { file, unit, cards, parts, drawings, alarms, formats, signals, energy, pages, terms, absent } = machine
-  const names = new Set<string>([file.model, file.document, file.revision, unit.serial])
+export function otherNames(machine: Named): Set<string> {
+  const { file, cards, parts, drawings, alarms, formats, signals, energy, pages, terms, absent } = machine
+  const names = new Set<string>([file.model, file.document, file.revision])
   const add = (...values: readonly ({ value: string } | undefined)[]) => {
     for (const value of values) if (value) names.add(value.value)
   }

@@ -15,6 +15,11 @@ export const dashes = '\\u2010-\\u2015\\u2212\\uFE58\\uFE63\\uFF0D'
 /** Spaces that keep words together, and characters that nobody sees. */
 export const unseen = '\\u00A0\\u2007-\\u200D\\u202F\\u2060\\uFEFF\\u00AD'
 
+const digitLike = /\d|(?<![\p{Ll}--[ol]])[OolI](?![\p{Ll}--[ol]])/v
+
+/** Whether a text holds a digit, or a letter that could stand for one and is not inside a word of small letters. */
+export const couldHoldNumber = (text: string): boolean => digitLike.test(text)
+
 const dash = new RegExp(`[${dashes}]`, 'gu')
 const nothing = new RegExp(`[${unseen}]`, 'gu')
 

@@ -1,7 +1,7 @@
 import { normalise } from '../designation.ts'
 import { editDistance } from '../edit-distance.ts'
 import { isUnit } from '../unit-of-measure.ts'
-import { dashes, looks, unseen } from './look-alikes.ts'
+import { couldHoldNumber, dashes, looks, unseen } from './look-alikes.ts'
 import { isTradeWord } from './trade-words.ts'
 
 /** What else than devices carries a number in the data. */
@@ -39,6 +39,9 @@ const called = Object.fromEntries(
     new RegExp(`(?<![\\p{L}\\p{N}])(?:${nouns[kind]})(?:,? (?:no\\.?|nos\\.?|number|numbers|n[.º°]+|número))?:? ${listed}`, 'iu'),
   ]),
 )
+
+/** What stands between blanks: no number holds one. */
+const chunk = /[^ \t\n]+/g
 
 const token = new RegExp(
   `(?<![\\p{L}\\p{N}_%@\\\\.:/+=-])[\\p{L}\\p{N}]+(?:[-./${dashes}${unseen}][\\p{L}\\p{N}]+)*(?![\\p{L}\\p{N}_@\\\\]|[:-][\\p{L}\\p{N}])`,
@@ -86,18 +89,21 @@ export function numberReader(numbers: Readonly<Record<NumberedKind, ReadonlySet<
   }
 
   return (text) =>
-    [...text.matchAll(token)].flatMap(({ 0: whole, index }) => {
-      if (!/\d/.test(whole) && !/^[\P{Ll}ol]*[OolI][\P{Ll}ol]*$/u.test(whole)) return []
-      const before = text.slice(Math.max(0, index - 80), index)
-      const kind = kinds.find((it) => called[it]?.test(before))
-      const after = text.slice(index + whole.length)
-      for (const word of beginningsOf(whole)) {
-        const sure = kind && !isAmount(word, after) ? behind(kind, word) : undefined
-        const found = sure ?? alone(word)
-        if (found) return [{ ...found, written: word, start: index, end: index + word.length }]
-      }
-      return []
-    })
+    [...text.matchAll(chunk)].flatMap(({ 0: part, index: at }) =>
+      (couldHoldNumber(part) ? [...part.matchAll(token)] : []).flatMap(({ 0: whole, index: from }) => {
+        const index = at + from
+        if (!/\d/.test(whole) && !/^[\P{Ll}ol]*[OolI][\P{Ll}ol]*$/u.test(whole)) return []
+        const before = text.slice(Math.max(0, index - 80), index)
+        const kind = kinds.find((it) => called[it]?.test(before))
+        const after = text.slice(index + whole.length)
+        for (const word of beginningsOf(whole)) {
+          const sure = kind && !isAmount(word, after) ? behind(kind, word) : undefined
+          const found = sure ?? alone(word)
+          if (found) return [{ ...found, written: word, start: index, end: index + word.length }]
+        }
+        return []
+      }),
+    )
 }
 
 /** The word, and what stands before a sheet in `E-104/2` and `E-104.2`. */

@@ -1,17 +1,24 @@
+import { remembered } from '../../source/once.ts'
 import { type AnyPage, type LinkedMachine, textsOf } from '../machine.ts'
 import type { Words } from '../words.ts'
 import { blocksOf } from './blocks.ts'
 import { dataWords } from './data-words.ts'
 import { locatedProse, type Prose } from './prose.ts'
 
-/** All that writers wrote for a reader: pages in every language, and the words of the data. Not the bill of materials, which names trade goods. */
-export function* proseOf(machine: LinkedMachine): Iterable<Prose> {
-  for (const page of machine.pages) {
-    for (const text of textsOf(page)) yield* blocksOf(text, page)
-    yield* frontmatterProse(page, machine.sourceLanguage, page.frontmatter, page.placeOf)
-    for (const [language, { frontmatter, placeOf }] of page.translations) yield* frontmatterProse(page, language, frontmatter, placeOf)
-  }
-  for (const words of dataWords(machine)) yield* wordsProse(words)
+/**
+ * All that writers wrote for a reader: pages in every language, and the words of the data. Not the bill of
+ * materials, which names trade goods. A page or a value that several units share gives the same prose for each.
+ */
+export function proseReader(): (machine: LinkedMachine) => Prose[] {
+  const ofPage = remembered((page: AnyPage) => [...pageProse(page)])
+  const ofWords = remembered((words: Words) => [...wordsProse(words)])
+  return (machine) => [...machine.pages.flatMap(ofPage), ...[...dataWords(machine)].flatMap(ofWords)]
+}
+
+function* pageProse(page: AnyPage): Iterable<Prose> {
+  for (const text of textsOf(page)) yield* blocksOf(text, page)
+  yield* frontmatterProse(page, page.language, page.frontmatter, page.placeOf)
+  for (const [language, { frontmatter, placeOf }] of page.translations) yield* frontmatterProse(page, language, frontmatter, placeOf)
 }
 
 const wordKeys = new Set(['title', 'summary', 'objectives', 'tools', 'purpose', 'authorised', 'alt'])

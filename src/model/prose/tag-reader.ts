@@ -1,8 +1,7 @@
 import { type Designation, normalise, parseIec81346 } from '../designation.ts'
 import { editDistance } from '../edit-distance.ts'
-import type { LinkedMachine } from '../machine.ts'
-import { otherNames } from './known-names.ts'
-import { dashes, looks, plainCharacters, unseen } from './look-alikes.ts'
+import { type Named, otherNames } from './known-names.ts'
+import { couldHoldNumber, dashes, looks, plainCharacters, unseen } from './look-alikes.ts'
 import { isTradeWord } from './trade-words.ts'
 
 /** A bare text that speaks of a device. Offsets are those of the text it was found in. */
@@ -26,7 +25,7 @@ export type ReadTags = (text: string) => Mention[]
  * its letters and the width of its numbers are those of a tag in the machine's own list, or when it is one slip
  * away from such a tag; a word of the trade or another name of the machine has not.
  */
-export function tagReader(machine: LinkedMachine): ReadTags {
+export function tagReader(machine: Named): ReadTags {
   const tags = [...machine.devices.map(({ tag }) => tag.value), ...namesAbsent(machine)].filter((tag) => /\p{L}/u.test(tag) && /\d/.test(tag))
   const spellings = spellingsOf(tags, machine.file.designation)
   const byLooks = unique(spellings, looks)
@@ -54,10 +53,10 @@ export function tagReader(machine: LinkedMachine): ReadTags {
     return known.get(word)
   }
   const token = tokenPattern(tags)
-  return (text) => [...text.matchAll(token)].flatMap(({ 0: word, index }) => mentionsIn(word, index, look))
+  return (text) => (couldHoldNumber(text) ? [...text.matchAll(token)] : []).flatMap(({ 0: word, index }) => mentionsIn(word, index, look))
 }
 
-const namesAbsent = ({ absent }: LinkedMachine) => [...absent.keys()].flatMap((name) => (name.startsWith('tag:') ? [name.slice(4)] : []))
+const namesAbsent = ({ absent }: Named) => [...absent.keys()].flatMap((name) => (name.startsWith('tag:') ? [name.slice(4)] : []))
 
 /** A name for each key that only one tag has. */
 function unique(spellings: ReadonlyMap<string, unknown>, keyOf: (spelling: string) => string): Map<string, string> {

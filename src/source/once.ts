@@ -1,0 +1,21 @@
+/** What is costly and asked for by several is made once, and not before. */
+export function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
+}
+
+/** A function that gives the answer of the first time for each argument. */
+export function remembered<A, T>(answer: (argument: A) => T): (argument: A) => T {
+  const known = new Map<A, { value: T }>()
+  return (argument) => {
+    let found = known.get(argument)
+    if (!found) {
+      found = { value: answer(argument) }
+      known.set(argument, found)
+    }
+    return found.value
+  }
+}
