@@ -31,12 +31,12 @@ export function tagReader(machine: Named): ReadTags {
   const byLooks = unique(spellings, looks)
   const byKey = unique(spellings, normalise)
   const forms = new Set([...spellings.keys()].map(formOf))
-  const others = new Set([...otherNames(machine)].map((name) => name.toUpperCase()))
   const signed = machine.file.designation === 'iec81346'
+  const others = namesOfOthers(machine, signed)
   const find = (word: string): Omit<Mention, 'start' | 'end'> | undefined => {
     const own = signed ? canonical(word) : word
     if (spellings.has(own)) return { written: word, is: 'known', tag: spellings.get(own) }
-    if (others.has(word.toUpperCase())) return undefined
+    if (others.has(word.toUpperCase()) || others.has(own.toUpperCase())) return undefined
     if (!signed && isTradeWord(word)) return undefined
     const bare = signed && !/^[=+#-]/.test(plainCharacters(word))
     const alike = byLooks.get(looks(word)) ?? (bare ? byLooks.get(looks(`-${word}`)) : undefined)
@@ -45,7 +45,8 @@ export function tagReader(machine: Named): ReadTags {
     if (alike !== undefined) return { written: word, is: 'look-alike', meant: bare ? alike.slice(1) : alike }
     const meant = word.length > 2 ? byKey.get(normalise(word)) : undefined
     if (meant !== undefined) return { written: word, is: 'respelled', meant }
-    return forms.has(formOf(word)) || isOneSlipFrom(spellings.keys(), word) ? { written: word, is: 'unknown' } : undefined
+    if (forms.has(formOf(word))) return { written: word, is: 'unknown' }
+    return !(signed && conductsOrJoins.test(word)) && isOneSlipFrom(spellings.keys(), word) ? { written: word, is: 'unknown' } : undefined
   }
   const known = new Map<string, ReturnType<typeof find>>()
   const look = (word: string) => {
@@ -57,6 +58,15 @@ export function tagReader(machine: Named): ReadTags {
 }
 
 const namesAbsent = ({ absent }: Named) => [...absent.keys()].flatMap((name) => (name.startsWith('tag:') ? [name.slice(4)] : []))
+
+/** Other names in upper case. A card `=A1+C1-KF11` stands as `-KF11` on the sheets of `=A1+C1`. */
+function namesOfOthers(machine: LinkedMachine, signed: boolean): Set<string> {
+  const names = [...otherNames(machine)]
+  return new Set([...names, ...(signed ? names.flatMap((name) => partsOf(name).map(({ text }) => text)) : [])].map((name) => name.toUpperCase()))
+}
+
+/** Cables and terminals, which a list of devices seldom holds: classes W and X of IEC 81346-2, from memory. */
+const conductsOrJoins = /-[WX][A-Z]{0,2}\d+$/
 
 /** A name for each key that only one tag has. */
 function unique(spellings: ReadonlyMap<string, unknown>, keyOf: (spelling: string) => string): Map<string, string> {
