@@ -1,0 +1,106 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
+import { beforeAll, describe, expect, test } from 'vitest'
+import { diskFolder, memoryFolder } from '../src/load/folder.ts'
+import { loadMachine } from '../src/load/load-machine.ts'
+import { type DrawingTexts, readDrawingTexts } from '../src/load/pdf/drawing-texts.ts'
+import { judgeLoaded } from './sound-machine.ts'
+
+type Files = Map<string, string | Uint8Array>
+
+const shared = diskFolder('content', 'content/')
+
+function filesOf(name: string): Files {
+  const folder = diskFolder(`tests/fixtures/machines/${name}`, '')
+  return new Map(folder.list().map((path) => [path, folder.read(path)]))
+}
+
+/** Places, as they are printed, and rules of everything that is found. */
+function check(files: Files, drawingTexts?: DrawingTexts): string[] {
+  const { findings } = judgeLoaded(loadMachine(memoryFolder(files), shared, undefined, drawingTexts))
+  return findings.map(({ place, rule }) => `${place.file}:${place.cell ?? place.line} ${rule}`)
+}
+
+/** A file of a machine with one text in place of another, which stands in it once. */
+function withText(files: Files, path: string, was: string, is: string): Files {
+  const before = files.get(path)
+  const text = typeof before === 'string' ? before : new TextDecoder().decode(before)
+  expect(text.split(was).length, `${path}: ${was}`).toBe(2)
+  return new Map(files).set(
+    path,
+    text.replace(was, () => is),
+  )
+}
+
+function lineOf(files: Files, path: string, text: string): number {
+  const before = String(files.get(path)).split(text)[0] ?? ''
+  return before.split('\n').length
+}
+
+const workbook = 'data/roll-slitter.xlsx'
+
+/** The workbook with another number in a cell. `sheet` counts from 1. */
+function withCell(files: Files, sheet: number, cell: string, value: number): Files {
+  const before = files.get(workbook)
+  if (!(before instanceof Uint8Array)) throw new Error('no workbook')
+  const parts = unzipSync(before)
+  const path = `xl/worksheets/sheet${sheet}.xml`
+  const xml = strFromU8(parts[path] ?? new Uint8Array())
+  const held = new RegExp(`(<c r="${cell}"[^>]*><v>)[^<]*`)
+  expect(xml, cell).toMatch(held)
+  parts[path] = strToU8(xml.replace(held, (_, start: string) => start + value))
+  return new Map(files).set(workbook, zipSync(parts))
+}
+
+describe('the roll slitter: designations of IEC 81346, a workbook, drawings as PDF, variables as PLCopen XML', () => {
+  const files = filesOf('roll-slitter')
+  let drawingTexts: DrawingTexts
+  beforeAll(async () => {
+    drawingTexts = await readDrawingTexts(memoryFolder(files))
+  })
+
+  test('has no finding', () => expect(check(files, drawingTexts)).toEqual([]))
+
+  test('has read everything that it is made of', () => {
+    const [machine] = loadMachine(memoryFolder(files), shared, undefined, drawingTexts).machines
+    const lists = [
+      machine?.devices,
+      machine?.signals,
+      machine?.spares,
+      machine?.cards,
+      machine?.parts,
+      machine?.alarms,
+      machine?.symbols,
+      machine?.energy,
+    ]
+    expect(lists.map((list) => list?.length)).toEqual([27, 20, 6, 4, 34, 6, 22, 2])
+    expect(machine?.parts[0]?.number.value).toBe('0010021')
+    expect(machine?.drawings.map(({ sheetList }) => sheetList.map(({ texts }) => texts.length > 20))).toEqual([[true, true], [true]])
+  })
+
+  test.each([
+    ['pages/alarms/nip-roller.mdx', '<Tag id="=A1+V1-PG1" />', '<Tag id="=A1+S1-PG1" />', 'unknown-tag'],
+    ['pages/alarms/web-break.mdx', '<Tag id="=A1+U1-BG3" />', '-BG4', 'unknown-tag-in-prose'],
+    ['pages/components/knife-section.mdx', 'number="0050003"', 'number="50003"', 'unknown-part'],
+    ['pages/components/knife-section.mdx', 'id="-X2:7"', 'id="-X2:77"', 'unknown-terminal'],
+    ['pages/components/rewinder.mdx', 'sheet="1" tag="=A1+R1-MA1"', 'sheet="2" tag="=A1+R1-MA1"', 'tag-not-on-sheet'],
+    ['pages/components/unwinder.mdx', 'sheet="2" tag="=A1+U1-BG3"', 'sheet="3" tag="=A1+U1-BG3"', 'sheet-out-of-range'],
+  ])('another text in %s: %s as %s', (path, was, is, rule) => {
+    const changed = withText(files, path, was, is)
+    expect(check(changed, drawingTexts)).toEqual([`${path}:${lineOf(changed, path, is)} ${rule}`])
+  })
+
+  test('another address in the controller', () => {
+    const changed = withText(files, 'data/controller.xml', 'name="I_NipUp" address="%IX1.0"', 'name="I_NipUp" address="%IX2.0"')
+    expect(check(changed, drawingTexts)).toEqual([`${workbook}:IO!A10 symbol-address-differs`])
+  })
+
+  test.each([
+    ['the part of a device', 1, 'I5', 10_035, 'Devices!I5 unknown-part'],
+    ['the sheet of a device', 1, 'K5', 3, 'Devices!K5 sheet-out-of-range'],
+    ['the number of sheets', 5, 'D2', 3, 'Drawings!D2 sheet-missing'],
+    ['the part that replaces another', 4, 'I31', 50_009, 'Parts!I31 unknown-part'],
+    ['the channel of a signal', 2, 'G4', 3, 'IO!G5 duplicate-channel'],
+  ])('another value in the workbook: %s', (_, sheet, cell, value, found) => {
+    expect(check(withCell(files, sheet, cell, value), drawingTexts)).toEqual([`${workbook}:${found}`])
+  })
+})
