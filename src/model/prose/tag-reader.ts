@@ -1,5 +1,6 @@
 import { type Designation, normalise, parseIec81346 } from '../designation.ts'
 import { editDistance } from '../edit-distance.ts'
+import { conductsOrJoins, namesCable } from './cables.ts'
 import { type Named, otherNames } from './known-names.ts'
 import { couldHoldNumber, dashes, looks, plainCharacters, unseen } from './look-alikes.ts'
 import { isTradeWord } from './trade-words.ts'
@@ -37,7 +38,7 @@ export function tagReader(machine: Named): ReadTags {
     const own = signed ? canonical(word) : word
     if (spellings.has(own)) return { written: word, is: 'known', tag: spellings.get(own) }
     if (others.has(word.toUpperCase()) || others.has(own.toUpperCase())) return undefined
-    if (!signed && isTradeWord(word)) return undefined
+    if (!signed && (isTradeWord(word) || namesCable(word, spellings))) return undefined
     const bare = signed && !/^[=+#-]/.test(plainCharacters(word))
     const alike = byLooks.get(looks(word)) ?? (bare ? byLooks.get(looks(`-${word}`)) : undefined)
     // The sign of a product may be left out where nothing else is meant.
@@ -46,7 +47,7 @@ export function tagReader(machine: Named): ReadTags {
     const meant = word.length > 2 ? byKey.get(normalise(word)) : undefined
     if (meant !== undefined) return { written: word, is: 'respelled', meant }
     if (forms.has(formOf(word))) return { written: word, is: 'unknown' }
-    return !(signed && conductsOrJoins.test(word)) && isOneSlipFrom(spellings.keys(), word) ? { written: word, is: 'unknown' } : undefined
+    return !(signed && conductsOrJoins(word)) && isOneSlipFrom(spellings.keys(), word) ? { written: word, is: 'unknown' } : undefined
   }
   const known = new Map<string, ReturnType<typeof find>>()
   const look = (word: string) => {
@@ -64,9 +65,6 @@ function namesOfOthers(machine: LinkedMachine, signed: boolean): Set<string> {
   const names = [...otherNames(machine)]
   return new Set([...names, ...(signed ? names.flatMap((name) => partsOf(name).map(({ text }) => text)) : [])].map((name) => name.toUpperCase()))
 }
-
-/** Cables and terminals, which a list of devices seldom holds: classes W and X of IEC 81346-2, from memory. */
-const conductsOrJoins = /-[WX][A-Z]{0,2}\d+$/
 
 /** A name for each key that only one tag has. */
 function unique(spellings: ReadonlyMap<string, unknown>, keyOf: (spelling: string) => string): Map<string, string> {
