@@ -1,5 +1,6 @@
 import type { SourceText } from '../source/source-text.ts'
 import { parseCsv } from './csv.ts'
+import type { DecimalSign } from './decimal.ts'
 import { readBytes } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
@@ -13,6 +14,7 @@ export interface DataEntry {
   file: string
   sheet?: string | undefined
   headerRow?: number | undefined
+  decimal?: DecimalSign | undefined
 }
 
 export interface DataFiles {
@@ -33,6 +35,13 @@ export function dataRows(table: string, entry: DataEntry, files: DataFiles): Row
   const at = (key: string) => yaml.placeOf(['data', table, key])
   if (!hasFile(entry.file, ['data', table, 'file'], files)) return undefined
   if (isWorkbook(entry.file)) {
+    if (entry.decimal !== undefined)
+      sink(loadRules.unknownKey, {
+        message: `\`decimal\` is for CSV files, and \`${entry.file}\` is a workbook`,
+        place: at('decimal'),
+        note: 'a number in a workbook has no sign until it is shown',
+        help: 'take it out',
+      })
     const bytes = readBytes(machine, entry.file, sink)
     const loaded = bytes && loadWorksheet(bytes, machine.label + entry.file, { sheet: entry.sheet, headerRow: entry.headerRow, placeOf: at }, sink)
     if (loaded) keepText(loaded.key, loaded.text)

@@ -91,7 +91,7 @@ export function loadMachine(
     const cells = dataRows(name, entry, { ...files, read: (folder, path) => read(folder, path, noted.sink) })
     if (!cells || !checkColumnKeys(name, entry.columns ?? {}, yaml, noted.sink))
       return unreadTable(name, noted.place() ?? yaml.placeOf(['data', name]))
-    return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
+    return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source, decimal: entry.decimal }, sink)
   }
   const devices = table('devices')
   const symbols = table('symbols')

@@ -5,7 +5,7 @@ import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
 import { type Located, type Place, partOf } from '../source/place.ts'
 import { isColumn } from './column-keys.ts'
-import { isDecimal } from './decimal.ts'
+import { type DecimalSign, readNumber } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { type Cell, type Rows, trimmed } from './rows.ts'
 import { isWhole } from './whole-row.ts'
@@ -14,6 +14,8 @@ export interface TableOptions {
   /** Our column name -> heading in the file. */
   headings: Readonly<Record<string, string>>
   sourceLanguage: string
+  /** Decimal sign of the numbers; without it the point. */
+  decimal?: DecimalSign | undefined
 }
 
 /** Rows of a table, and the rows whose own faults keep them out: their key and place. */
@@ -191,7 +193,7 @@ function readColumn(
   column: Column,
   cells: readonly Cell[],
   positions: ReadonlyMap<string, number>,
-  { sourceLanguage }: TableOptions,
+  { sourceLanguage, decimal = 'point' }: TableOptions,
   row: Place,
   sink: Sink,
 ): { value: unknown; sound: boolean } {
@@ -212,7 +214,7 @@ function readColumn(
   }
   const result =
     misshown(cell, column.type) ??
-    (column.type === 'words' ? { value: wordsOf(name, cell, at, positions, sourceLanguage) } : readCell(cell, column.type))
+    (column.type === 'words' ? { value: wordsOf(name, cell, at, positions, sourceLanguage) } : readCell(cell, column.type, decimal))
   if ('value' in result) return { value: result.value, sound: true }
   sink(loadRules.wrongType, { message: `\`${name}\` ${result.problem}`, place: cell.place, ...(result.help ? { help: result.help } : {}) })
   return { value: undefined, sound: false }
@@ -245,7 +247,7 @@ function misshown({ value, shown }: Cell, type: CellType): CellResult | undefine
   return { problem, help: 'make the cell a text, and type it again as it should be read' }
 }
 
-function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): CellResult {
+function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>, decimal: DecimalSign): CellResult {
   const { value, place } = cell
   if (type === 'identifier') return { value: cell }
   if (type === 'list') {
@@ -256,13 +258,10 @@ function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>): Cell
     if (type.oneOf.includes(value)) return { value: cell }
     return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}` }
   }
-  if (/^-?\d{1,3},\d{3}$/.test(value))
-    return { problem: `has a comma that may part thousands: \`${value}\``, help: 'write the number with a decimal point and no other separator' }
-  if (/^-?\d+,\d+$/.test(value)) return { problem: `has a decimal comma: \`${value}\``, help: `write \`${value.replace(',', '.')}\`` }
-  if (!isDecimal(value)) return { problem: `takes a number, and holds \`${value}\`` }
-  const number = Number(value)
-  if (type === 'integer' && !(Number.isInteger(number) && number >= 1)) return { problem: `takes a whole number from 1, and holds \`${value}\`` }
-  return { value: { value: number, place } }
+  const read = readNumber(value, decimal)
+  if (typeof read !== 'number') return read
+  if (type === 'integer' && !(Number.isInteger(read) && read >= 1)) return { problem: `takes a whole number from 1, and holds \`${value}\`` }
+  return { value: { value: read, place } }
 }
 
 /** Identifiers separated by spaces, `|` or line breaks, each with its own place where the cell is on one line. */

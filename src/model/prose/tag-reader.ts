@@ -61,7 +61,7 @@ export function tagReader(machine: Named): ReadTags {
 const namesAbsent = ({ absent }: Named) => [...absent.keys()].flatMap((name) => (name.startsWith('tag:') ? [name.slice(4)] : []))
 
 /** Other names in upper case. A card `=A1+C1-KF11` stands as `-KF11` on the sheets of `=A1+C1`. */
-function namesOfOthers(machine: LinkedMachine, signed: boolean): Set<string> {
+function namesOfOthers(machine: Named, signed: boolean): Set<string> {
   const names = [...otherNames(machine)]
   return new Set([...names, ...(signed ? names.flatMap((name) => partsOf(name).map(({ text }) => text)) : [])].map((name) => name.toUpperCase()))
 }

@@ -7,6 +7,7 @@ const dataFile = z.strictObject({
   file: z.string().min(1).describe('Path from the machine folder, with forward slashes'),
   sheet: z.string().min(1).optional().describe('Name of the worksheet in an XLSX workbook; not needed where it has only one'),
   headerRow: z.number().int().positive().optional().describe('Row of the headings in an XLSX workbook; without it the first row that is not empty'),
+  decimal: z.enum(['point', 'comma']).optional().describe('Decimal sign of the numbers in a CSV file; without it the point'),
   columns: z
     .record(z.string(), z.string().min(1))
     .optional()
