@@ -20,21 +20,16 @@ function check(files: Files, drawingTexts?: DrawingTexts): string[] {
   return findings.map(({ place, rule }) => `${place.file}:${place.cell ?? place.line} ${rule}`)
 }
 
-/** A file of a machine with one text in place of another, which stands in it once. */
+/** A file with one text of ASCII in place of another, which stands in it once; its other bytes stay, whatever they are. */
 function withText(files: Files, path: string, was: string, is: string): Files {
-  const before = files.get(path)
-  const text = typeof before === 'string' ? before : new TextDecoder().decode(before)
+  const text = textOf(files, path)
   expect(text.split(was).length, `${path}: ${was}`).toBe(2)
-  return new Map(files).set(
-    path,
-    text.replace(was, () => is),
-  )
+  return new Map(files).set(path, Buffer.from(text.split(was).join(is), 'latin1'))
 }
 
-function lineOf(files: Files, path: string, text: string): number {
-  const before = String(files.get(path)).split(text)[0] ?? ''
-  return before.split('\n').length
-}
+const textOf = (files: Files, path: string) => Buffer.from(files.get(path) ?? '').toString('latin1')
+
+const lineOf = (files: Files, path: string, text: string) => (textOf(files, path).split(text)[0] ?? '').split('\n').length
 
 const workbook = 'data/roll-slitter.xlsx'
 
@@ -102,5 +97,41 @@ describe('the roll slitter: designations of IEC 81346, a workbook, drawings as P
     ['the channel of a signal', 2, 'G4', 3, 'IO!G5 duplicate-channel'],
   ])('another value in the workbook: %s', (_, sheet, cell, value, found) => {
     expect(check(withCell(files, sheet, cell, value), drawingTexts)).toEqual([`${workbook}:${found}`])
+  })
+})
+
+describe('the tray dispenser: tags of its builder, Spanish, CSV with semicolons and decimal commas, drawings as SVG', () => {
+  const files = filesOf('tray-dispenser')
+
+  test('has no finding', () => expect(check(files)).toEqual([]))
+
+  test('has read everything that it is made of', () => {
+    const [machine] = loadMachine(memoryFolder(files), shared).machines
+    const lists = [machine?.devices, machine?.signals, machine?.spares, machine?.cards, machine?.parts, machine?.alarms, machine?.energy]
+    expect(lists.map((list) => list?.length)).toEqual([17, 10, 2, 2, 19, 4, 2])
+    expect(machine?.alarms[1]?.text.es?.value).toBe('Almacén vacío')
+    expect(machine?.parts.find(({ number }) => number.value === '400.010')?.quantity.value).toBe(2.4)
+  })
+
+  test.each([
+    ['pages/alarms/al03.mdx', '<Tag id="10YV01" />', '<Tag id="10YV11" />', 'unknown-tag'],
+    ['pages/components/almacen.mdx', 'sheet="2" tag="10YV01"', 'sheet="1" tag="10YV01"', 'tag-not-on-sheet'],
+    ['pages/components/almacen.mdx', 'sheet="2" tag="10YV01"', 'sheet="3" tag="10YV01"', 'sheet-out-of-range'],
+    ['pages/components/cinta.mdx', 'El motor <Tag id="20M01" />', 'El motor <Tag id="20U01" />', 'wrong-kind'],
+    ['data/aparatos.csv', '300.020', '300.021', 'unknown-part'],
+    ['data/aparatos.csv', '00G01;', '00G1;', 'tag-grammar'],
+    ['data/alarmas.csv', '10B03 10YV01', '10B03 10YV10', 'unknown-tag'],
+    ['data/entradas-salidas.csv', 'E0.5;SeparadorAdelante', 'E0.4;SeparadorAdelante', 'duplicate-address'],
+    ['data/materiales.csv', '2,4;m;', '2.4;m;', 'wrong-type'],
+  ])('another text in %s: %s as %s', (path, was, is, rule) => {
+    const changed = withText(files, path, was, is)
+    expect(check(changed)).toEqual([`${path}:${lineOf(changed, path, is)} ${rule}`])
+  })
+
+  test('another tag on a drawing', () => {
+    const path = 'drawings/E-010.1.svg'
+    const changed = withText(files, path, '>20M01<', '>20M02<')
+    const inList = `data/aparatos.csv:${lineOf(files, 'data/aparatos.csv', '20M01')} tag-not-on-sheet`
+    expect(check(changed)).toEqual([inList, `${path}:${lineOf(changed, path, '>20M02<')} unknown-tag-on-drawing`])
   })
 })

@@ -1,0 +1,36 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { runFettle } from './run-fettle.ts'
+
+const dir = mkdtempSync(join(tmpdir(), 'fettle-'))
+afterAll(() => rmSync(dir, { recursive: true, force: true }))
+
+describe('the roll slitter', () => {
+  const out = join(dir, 'roll-slitter')
+  const page = (path: string) => readFileSync(join(out, path), 'utf8')
+  beforeAll(async () => {
+    expect(await runFettle(['build', 'tests/fixtures/machines/roll-slitter', '--out', out])).toMatchObject({ code: 0, stdout: '' })
+  }, 60_000)
+
+  test('is whole as it was built', async () => expect(await runFettle(['verify', `${out}.zip`])).toMatchObject({ code: 0 }))
+
+  test('has a page for each designation, with what the workbook and the controller say of it', () => {
+    const text = page('tags/=A1+U1-BG1.html')
+    for (const fact of ['0030101', '%IX0.4', '-X2:5', '0105', '=A1+C1-KF11', 'I_ShaftLocked']) expect(text).toContain(fact)
+  })
+
+  test('shows the sheets of the PDFs, and leads to a short designation on them', () => {
+    expect(page('drawings/RS-E-0201.html')).toContain('1 of 2')
+    const [, mark] = /RS-E-0201\.html#([^"]*QA1)"/.exec(page('components/knife-section.html')) ?? []
+    expect(mark).toBeDefined()
+    expect(page('drawings/RS-E-0201.html')).toContain(`id="${mark}"`)
+  })
+
+  test('every link of the list leads to a page, with the signs of the designation in it', () => {
+    const { links }: { links: { kind: string; path: string }[] } = JSON.parse(page('links.json'))
+    expect(links.filter(({ kind }) => kind === 'tag')).toHaveLength(27)
+    for (const { path } of links) expect(existsSync(join(out, path)), path).toBe(true)
+  })
+})
