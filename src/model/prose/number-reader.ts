@@ -43,7 +43,7 @@ const called = Object.fromEntries(
 /** What stands between blanks: no number holds one. */
 const chunk = /[^ \t\n]+/g
 
-const token = new RegExp(
+const pattern = new RegExp(
   `(?<![\\p{L}\\p{N}_%@\\\\.:/+=-])[\\p{L}\\p{N}]+(?:[-./${dashes}${unseen}][\\p{L}\\p{N}]+)*(?![\\p{L}\\p{N}_@\\\\]|[:-][\\p{L}\\p{N}])`,
   'gu',
 )
@@ -89,21 +89,25 @@ export function numberReader(numbers: Readonly<Record<NumberedKind, ReadonlySet<
   }
 
   return (text) =>
-    [...text.matchAll(chunk)].flatMap(({ 0: part, index: at }) =>
-      (couldHoldNumber(part) ? [...part.matchAll(token)] : []).flatMap(({ 0: whole, index: from }) => {
-        const index = at + from
-        if (!/\d/.test(whole) && !/^[\P{Ll}ol]*[OolI][\P{Ll}ol]*$/u.test(whole)) return []
-        const before = text.slice(Math.max(0, index - 80), index)
-        const kind = kinds.find((it) => called[it]?.test(before))
-        const after = text.slice(index + whole.length)
-        for (const word of beginningsOf(whole)) {
-          const sure = kind && !isAmount(word, after) ? behind(kind, word) : undefined
-          const found = sure ?? alone(word)
-          if (found) return [{ ...found, written: word, start: index, end: index + word.length }]
-        }
-        return []
-      }),
-    )
+    tokensOf(text).flatMap(({ token, index }) => {
+      const before = text.slice(Math.max(0, index - 80), index)
+      const kind = kinds.find((it) => called[it]?.test(before))
+      const after = text.slice(index + token.length)
+      for (const word of beginningsOf(token)) {
+        const sure = kind && !isAmount(word, after) ? behind(kind, word) : undefined
+        const found = sure ?? alone(word)
+        if (found) return [{ ...found, written: word, start: index, end: index + word.length }]
+      }
+      return []
+    })
+}
+
+/** What could be a number, alone or with letters, and its offset. */
+function tokensOf(text: string): { token: string; index: number }[] {
+  const parts = [...text.matchAll(chunk)].filter(([part]) => couldHoldNumber(part))
+  return parts
+    .flatMap(({ 0: part, index: at }) => [...part.matchAll(pattern)].map(({ 0: token, index }) => ({ token, index: at + index })))
+    .filter(({ token }) => /\d/.test(token) || /^[\P{Ll}ol]*[OolI][\P{Ll}ol]*$/u.test(token))
 }
 
 /** The word, and what stands before a sheet in `E-104/2` and `E-104.2`. */

@@ -1,3 +1,4 @@
+import { remembered } from '../../source/once.ts'
 import { type Designation, normalise, parseIec81346 } from '../designation.ts'
 import { editDistance } from '../edit-distance.ts'
 import { conductsOrJoins, namesCable } from './cables.ts'
@@ -49,11 +50,7 @@ export function tagReader(machine: Named): ReadTags {
     if (forms.has(formOf(word))) return { written: word, is: 'unknown' }
     return !(signed && conductsOrJoins(word)) && isOneSlipFrom(spellings.keys(), word) ? { written: word, is: 'unknown' } : undefined
   }
-  const known = new Map<string, ReturnType<typeof find>>()
-  const look = (word: string) => {
-    if (!known.has(word)) known.set(word, find(word))
-    return known.get(word)
-  }
+  const look = remembered(find)
   const token = tokenPattern(tags)
   return (text) => (couldHoldNumber(text) ? [...text.matchAll(token)] : []).flatMap(({ 0: word, index }) => mentionsIn(word, index, look))
 }

@@ -3,7 +3,7 @@ import type { LinkedMachine } from '../machine.ts'
 import { type Named, otherNames } from './known-names.ts'
 import { numberReader, type ReadNumbers } from './number-reader.ts'
 import type { Prose } from './prose.ts'
-import { proseReader } from './prose-of.ts'
+import { proseReader } from './prose-reader.ts'
 import { type ReadTags, tagReader } from './tag-reader.ts'
 
 export interface WordReader {
