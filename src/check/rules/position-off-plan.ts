@@ -1,4 +1,4 @@
-import { planSheet } from '../plan-sheet.ts'
+import { planSheet } from '../../model/plan-sheet.ts'
 import type { Rule } from '../rule.ts'
 
 export const positionOffPlan: Rule = {

@@ -1,5 +1,5 @@
 import type { SheetText } from '../../model/machine.ts'
-import { planSheet } from '../plan-sheet.ts'
+import { planSheet } from '../../model/plan-sheet.ts'
 import type { Rule } from '../rule.ts'
 
 /** What stands on both sides of an opening: a sender and a receiver under one tag. Common practice. */
