@@ -1,8 +1,7 @@
 import type { Device, Part, Signal } from '../model/machine.ts'
 import type { Place } from '../source/place.ts'
 import { conditionOf } from './contact-claims.ts'
-
-export type Contact = 'NO' | 'NC'
+import { type Contact, contactNames, openAndClose } from './contacts.ts'
 
 /** What else in the data tells which contact a signal comes from. */
 export interface ContactEvidence {
@@ -19,11 +18,9 @@ const numbered = new Set(['push-button', 'selector-switch', 'emergency-stop', 'l
 export function contactOfPin({ pin }: Signal, { technology }: Device): ContactEvidence | undefined {
   if (!pin || !/^[1-9][1-4]$/.test(pin.value) || (technology && !numbered.has(technology.value))) return undefined
   const contact = /[12]$/.test(pin.value) ? 'NC' : 'NO'
-  return { contact, says: `terminal \`${pin.value}\` is one of a ${named[contact]} contact`, place: pin.place }
+  return { contact, says: `terminal \`${pin.value}\` is one of a ${contactNames[contact]} contact`, place: pin.place }
 }
 
-/** These open and close themselves: their part tells of that, and not of a contact. */
-const openAndClose = new Set(['isolator', 'manual-valve', 'solenoid-valve', 'contactor', 'cylinder', 'safety-interlock'])
 /** `NO` as a count of contacts or an output: `2 NO`, `PNP NO`, `(NO)`. In capitals it is also the word: `NO DRAIN`. */
 const short = (words: string) => `(?:\\d ?x? ?|[PN]NP,? |[,;/+(] ?)(?:${words})(?= *(?:$|[,;/+)]| \\d| contacts?\\b))`
 const makes = new RegExp(`${short('N\\.O\\.|NO|NA')}|normally[ -]open|normalmente abiert`, 'u')
@@ -50,7 +47,5 @@ export function contactOfMeaning({ meaning }: Signal, { technology }: Device, la
   const [worked, rests] = [atWork, atRest].map((words) => said.words.some((word) => words.has(word)))
   if (worked === rests) return undefined
   const contact = said.on === worked ? 'NO' : 'NC'
-  return { contact, says: `\`${said.says}\` is true of a ${named[contact]} contact`, place: text.place }
+  return { contact, says: `\`${said.says}\` is true of a ${contactNames[contact]} contact`, place: text.place }
 }
-
-const named: Readonly<Record<Contact, string>> = { NO: 'normally open', NC: 'normally closed' }

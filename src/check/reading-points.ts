@@ -1,3 +1,4 @@
+import type { Graph } from '../model/graph.ts'
 import { type Machine, type Signal, textsOf } from '../model/machine.ts'
 import { attributeOf, elementsOf } from '../model/mdx-elements.ts'
 import type { Place } from '../source/place.ts'
@@ -19,8 +20,7 @@ export interface ReadingPoint {
  * For every reading that names devices with signals, or whose step does, the devices that it may read: the only one,
  * or those that measure. None where that is not clear.
  */
-export function readingPoints(machine: Machine): ReadingPoint[][] {
-  const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
+export function readingPoints(machine: Machine, graph: Graph): ReadingPoint[][] {
   const worded = new Map(
     Map.groupBy(
       machine.bareTags().filter(({ prose }) => prose.where === 'attribute'),
@@ -30,8 +30,8 @@ export function readingPoints(machine: Machine): ReadingPoint[][] {
   const pointsOf = (reading: Reading, tags: readonly (string | undefined)[], named: boolean): ReadingPoint[] => {
     const names = new Set(tags)
     const wired = [...names].flatMap((tag) => {
-      const own = tag === undefined ? undefined : signals.get(tag)
-      return tag !== undefined && own ? [{ reading, tag, signals: own, named, alone: names.size === 1 }] : []
+      const own = tag === undefined ? [] : graph.signalsOf(tag)
+      return tag !== undefined && own.length > 0 ? [{ reading, tag, signals: own, named, alone: names.size === 1 }] : []
     })
     return wired.length === 1 ? wired : wired.filter((it) => it.signals.some(({ unit }) => unit))
   }

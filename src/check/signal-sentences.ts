@@ -1,3 +1,4 @@
+import type { Graph } from '../model/graph.ts'
 import type { Device, Machine, Signal } from '../model/machine.ts'
 import type { Prose } from '../model/prose/prose.ts'
 import type { Place } from '../source/place.ts'
@@ -16,14 +17,13 @@ export interface SignalSentence {
 }
 
 /** Every sentence from which it is clear which device is spoken of. */
-export function* signalSentences(machine: Machine): Iterable<SignalSentence> {
-  const signals = Map.groupBy(machine.signals, ({ tag }) => tag.value)
+export function* signalSentences(machine: Machine, graph: Graph): Iterable<SignalSentence> {
   for (const { prose, named } of namedDevices(machine)) {
     for (const [start, end] of sentencesOf(prose.text)) {
       const here = named.filter((it) => it.start >= start && it.end <= end)
       const [first] = here
       if (!first || here.some(({ device }) => device !== first.device)) continue
-      const [signal, ...others] = signals.get(first.device.tag.value) ?? []
+      const [signal, ...others] = graph.signalsOf(first.device.tag.value)
       if (!signal) continue
       yield {
         named: here.map((it) => ({ start: it.start - start, end: it.end - start })),

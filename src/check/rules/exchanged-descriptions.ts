@@ -15,12 +15,11 @@ export const exchangedDescriptions: Rule = {
   why: 'The reader finds one device where the other is meant.',
   source: 'house rule',
 
-  *check({ devices, signals, sourceLanguage }) {
-    const byTag = Map.groupBy(signals, ({ tag }) => tag.value)
+  *check({ devices, sourceLanguage }, graph) {
     const misfits = devices.flatMap((device) => {
       const description = device.description[sourceLanguage]
       const said = contentStems(description?.value ?? '')
-      const known = contentStems(knownOf(device, byTag.get(device.tag.value) ?? [], sourceLanguage))
+      const known = contentStems(knownOf(device, graph.signalsOf(device.tag.value), sourceLanguage))
       return description && said.size > 0 && sharedBy(said, known) === 0 ? [{ device, description, said, known }] : []
     })
     const byStem = new Map<string, typeof misfits>()

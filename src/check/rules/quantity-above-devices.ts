@@ -1,8 +1,7 @@
-import type { Device, Part } from '../../model/machine.ts'
+import type { Part } from '../../model/machine.ts'
 import { countsPieces } from '../../model/unit-of-measure.ts'
-import type { Located } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
-import { tagNumber } from '../tag-number.ts'
+import { inOneRow, numbersOf, placesNamed, type Tagged, taggedByPart } from '../tagged-parts.ts'
 
 /** In a bill that counts what is fitted so many rows agree with the tags, and at most one in ten does not. */
 const enough = 5
@@ -18,15 +17,11 @@ export const quantityAboveDevices: Rule = {
     if (!deviceList) return
     // A card of another unit has a part that is not known here.
     const otherCards = [...absent.keys()].filter((name) => name.startsWith('card:')).length
-    const tagged = Map.groupBy(
-      [...deviceList, ...cards.map(({ card, part }) => ({ tag: card, part, technology: undefined }))].filter(({ part }) => part),
-      ({ part }) => part?.value,
-    )
-    const rows = Map.groupBy(parts, ({ number }) => number.value.toUpperCase())
+    const tagged = taggedByPart(deviceList, cards)
+    const isInOneRow = inOneRow(parts)
     const compared = parts.flatMap((part) => {
       const named = tagged.get(part.number.value)
-      const once = rows.get(part.number.value.toUpperCase())?.length === 1
-      return named && once && countsPieces(part.unit?.value) ? [{ part, named, pieces: piecesOf(named) }] : []
+      return named && isInOneRow(part.number.value) && countsPieces(part.unit?.value) ? [{ part, named, pieces: piecesOf(named) }] : []
     })
     const above = compared.filter(({ part, named }) => part.quantity.value > named.length + otherCards)
     const agreeing = compared.filter(({ part, named, pieces }) => part.quantity.value <= named.length && part.quantity.value >= pieces)
@@ -35,19 +30,19 @@ export const quantityAboveDevices: Rule = {
   },
 }
 
-function problemOf({ number, quantity }: Part, named: readonly { tag: Located<string>; part: Device['part'] }[], agreeing: number) {
+function problemOf({ number, quantity }: Part, named: readonly Tagged[], agreeing: number) {
   const have = named.length === 1 ? 'one device has' : `${named.length} devices have`
   return {
     message: `the bill of materials counts ${quantity.value} of part \`${number.value}\`, and ${have} it`,
     place: quantity.place,
-    related: named.slice(0, 4).map(({ tag, part }) => ({ label: `\`${tag.value}\` has it`, place: part?.place ?? tag.place })),
+    related: placesNamed(named),
     note: `${agreeing} other parts with tags are counted as their tags are`,
     help: 'correct the quantity or the part of a device, or add the device that is missing in the list',
   }
 }
 
 /** The fewest parts that carry these tags: two coils may be one valve, a button and its lamp one part. */
-function piecesOf(named: readonly { tag: Located<string>; technology: Device['technology'] }[]): number {
-  const numbers = new Set(named.map(({ tag }) => tagNumber(tag.value))).size
+function piecesOf(named: readonly Tagged[]): number {
+  const numbers = numbersOf(named).size
   return named.every(({ technology }) => technology?.value === 'solenoid-valve') ? Math.ceil(numbers / 2) : numbers
 }

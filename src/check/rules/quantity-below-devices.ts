@@ -1,8 +1,6 @@
-import type { Device } from '../../model/machine.ts'
 import { countsPieces } from '../../model/unit-of-measure.ts'
-import type { Located } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
-import { tagNumber } from '../tag-number.ts'
+import { inOneRow, numbersOf, placesNamed, type Tagged, taggedByPart } from '../tagged-parts.ts'
 
 export const quantityBelowDevices: Rule = {
   id: 'quantity-below-devices',
@@ -12,14 +10,11 @@ export const quantityBelowDevices: Rule = {
   source: 'house rule',
 
   *check({ devices, cards, parts }) {
-    const fitted = Map.groupBy(
-      [...devices, ...cards.map(({ card, part }) => ({ tag: card, part, technology: undefined }))],
-      ({ part }) => part?.value,
-    )
-    const rows = Map.groupBy(parts, ({ number }) => number.value.toUpperCase())
+    const fitted = taggedByPart(devices, cards)
+    const isInOneRow = inOneRow(parts)
     for (const { number, quantity, unit, supersededBy } of parts) {
       // Two rows of one number are reported as such, and an old part of which none is fitted where the device names it.
-      if (rows.get(number.value.toUpperCase())?.length !== 1 || (quantity.value === 0 && supersededBy)) continue
+      if (!isInOneRow(number.value) || (quantity.value === 0 && supersededBy)) continue
       if (!countsPieces(unit?.value)) continue
       const named = fitted.get(number.value) ?? []
       const least = leastPieces(named)
@@ -27,7 +22,7 @@ export const quantityBelowDevices: Rule = {
       yield {
         message: `the bill of materials counts ${quantity.value} of part \`${number.value}\`, and ${named.length === 1 ? '1 device has' : `${named.length} devices have`} it`,
         place: quantity.place,
-        related: named.slice(0, 4).map(({ tag, part }) => ({ label: `\`${tag.value}\` has it`, place: part?.place ?? tag.place })),
+        related: placesNamed(named),
         help: 'correct the quantity or the part of a device; write the unit `set` where one part carries several tags',
       }
     }
@@ -38,10 +33,8 @@ export const quantityBelowDevices: Rule = {
  * The fewest parts that carry these tags. Tags with the same number (`PB053` and its lamp `LT053`) may be one
  * part, and so may two coils of a valve. Common practice.
  */
-function leastPieces(named: readonly { tag: Located<string>; technology: Device['technology'] }[]): number {
+function leastPieces(named: readonly Tagged[]): number {
   const coils = named.filter(({ technology }) => technology?.value === 'solenoid-valve')
   const others = named.filter((device) => !coils.includes(device))
   return Math.ceil(numbersOf(coils).size / 2) + numbersOf(others).size
 }
-
-const numbersOf = (named: readonly { tag: Located<string> }[]) => new Set(named.map(({ tag }) => tagNumber(tag.value)))

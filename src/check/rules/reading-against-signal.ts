@@ -15,8 +15,8 @@ export const readingAgainstSignal: Rule = {
   why: 'The technician waits for a value that never comes, and takes a good device for a broken one.',
   source: 'house rule; what is measured at which point is common practice',
 
-  *check(machine) {
-    for (const points of readingPoints(machine)) {
+  *check(machine, graph) {
+    for (const points of readingPoints(machine, graph)) {
       const problems = points.map(contradiction)
       const [first] = problems
       // Where several devices may be meant, it must be wrong for each.
