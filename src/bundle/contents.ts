@@ -11,13 +11,17 @@ export interface Contents {
   read(name: string): Uint8Array | undefined
 }
 
-/** Hands the files of a built folder or its zip to `use`; nothing is unpacked to disk. Throws if the path cannot be read. */
+/** Hands the files of a built folder or its zip to `use`; nothing is unpacked to disk. Says why where the path cannot be read. */
 export function withContents<T>(path: string, use: (contents: Contents) => T): ZipReading<T> {
-  const found = statSync(path, { throwIfNoEntry: false })
-  if (!found) return { problem: 'there is no such file or folder' }
-  if (found.isDirectory()) return { result: use(folderContents(path)) }
-  if (!found.isFile()) return { problem: 'neither a folder nor a zip file' }
-  return withZip(path, (entries) => use(zipContents(entries)))
+  try {
+    const found = statSync(path, { throwIfNoEntry: false })
+    if (!found) return { problem: 'there is no such file or folder' }
+    if (found.isDirectory()) return { result: use(folderContents(path)) }
+    if (!found.isFile()) return { problem: 'neither a folder nor a zip file' }
+    return withZip(path, (entries) => use(zipContents(entries)))
+  } catch (error) {
+    return { problem: `cannot be read: ${error instanceof Error ? error.message : String(error)}` }
+  }
 }
 
 function folderContents(dir: string): Contents {

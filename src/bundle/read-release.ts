@@ -4,12 +4,8 @@ import { manifestName, parseManifest } from './manifest.ts'
 
 /** Reads one text of a release, a built folder or its zip, and holds it against the manifest. Says what is wrong instead. */
 export function readReleaseFile(path: string, name: string): { text: string } | { problem: string } {
-  try {
-    const reading = withContents(path, (contents) => vouchedText(contents, name))
-    return 'problem' in reading ? reading : reading.result
-  } catch (error) {
-    return { problem: `cannot be read: ${error instanceof Error ? error.message : String(error)}` }
-  }
+  const reading = withContents(path, (contents) => vouchedText(contents, name))
+  return 'problem' in reading ? reading : reading.result
 }
 
 function vouchedText({ names, read }: Contents, name: string): { text: string } | { problem: string } {

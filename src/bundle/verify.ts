@@ -22,12 +22,8 @@ export interface VerifyResult {
  * Nothing is unpacked to disk.
  */
 export async function verify(path: string): Promise<VerifyResult> {
-  try {
-    const reading = withContents(path, verifyContents)
-    return 'problem' in reading ? unreadable(reading.problem) : reading.result
-  } catch (error) {
-    return unreadable(`cannot be read: ${error instanceof Error ? error.message : String(error)}`)
-  }
+  const reading = withContents(path, verifyContents)
+  return 'problem' in reading ? unreadable(reading.problem) : reading.result
 }
 
 function unreadable(reason: string): VerifyResult {

@@ -1,5 +1,5 @@
 import { type AnyPage, type Machine, type NamedThing, type PageText, textsOf } from '../model/machine.ts'
-import { comparePlaces, type Place } from '../source/place.ts'
+import { distinctByPlace, type Place } from '../source/place.ts'
 
 /** Where a page, in one of its languages, writes a name. */
 export interface NamePlace {
@@ -45,8 +45,7 @@ export function namePlacesOf(machines: readonly Machine[], wanted: ReadonlySet<s
   }
   return (kind, name) => {
     const all = [...(kind ? (written.get(`${kind}:${name}`) ?? []) : []), ...(isDistinct(name) ? (written.get(`bare:${name}`) ?? []) : [])]
-    const byStart = new Map(all.map((it) => [`${it.place.file}:${it.place.line}:${it.place.column}`, it]))
-    return [...byStart.values()].sort((a, b) => comparePlaces(a.place, b.place))
+    return distinctByPlace(all)
   }
 }
 

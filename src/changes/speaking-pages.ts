@@ -1,6 +1,6 @@
 import { type Graph, graphOf } from '../model/graph.ts'
 import type { AnyPage, Device, Machine, NamedThing } from '../model/machine.ts'
-import { compare, comparePlaces, type Place } from '../source/place.ts'
+import { compare, distinctByPlace, type Place } from '../source/place.ts'
 import type { Change, Thing } from './change.ts'
 import { namePlacesOf } from './name-places.ts'
 
@@ -49,7 +49,7 @@ export function speakingPages(changes: readonly Change[], pages: readonly Machin
         collection: page.collection,
         title: page.frontmatter.title,
         relation,
-        places: distinct([...(known?.places ?? []), ...places]),
+        places: distinctByPlace([...(known?.places ?? []), ...places]),
         translations: [...page.translations.keys()].sort(compare),
       })
     }
@@ -110,9 +110,4 @@ function energiesByTag(machines: readonly Machine[]): Map<string, string[]> {
   for (const { id, isolation, verify } of machines.flatMap(({ energy }) => energy))
     for (const { value: tag } of [...isolation.map((point) => point.tag), ...verify.tags]) found.set(tag, [...(found.get(tag) ?? []), id.value])
   return found
-}
-
-function distinct(places: SpeakingPage['places']): SpeakingPage['places'] {
-  const found = new Map(places.map((it) => [`${it.place.file}:${it.place.line}:${it.place.column}`, it]))
-  return [...found.values()].sort((a, b) => comparePlaces(a.place, b.place))
 }

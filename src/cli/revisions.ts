@@ -61,8 +61,7 @@ function openMachine(path: string, serial: string | undefined, options: Options)
   const { machines, findings, ...read } = loadMachine(openFolder(path), openShared(options), serial)
   const [first, ...rest] = machines
   if (first) {
-    const units = [first, ...rest] as const
-    return { side: { records: recordsOf([...units], read, serial), machines }, remarks: unreadPages(machines) }
+    return { side: { records: recordsOf([first, ...rest], read, serial), machines }, remarks: unreadPages(machines) }
   }
   const error = findings.find(({ severity }) => severity === 'error')
   if (error) return { refused: `${firstLineOf(error)}; \`fettle check ${path}\` tells more` }

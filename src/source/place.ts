@@ -32,6 +32,12 @@ export function comparePlaces(a: Place, b: Place): number {
   return compare(a.file, b.file) || compare(sheetOf(a), sheetOf(b)) || a.line - b.line || a.column - b.column
 }
 
+/** What stands at different places of text files, in their order; of several at one place the last. */
+export function distinctByPlace<T extends { place: Place }>(all: readonly T[]): T[] {
+  const byStart = new Map(all.map((it) => [`${it.place.file}:${it.place.line}:${it.place.column}`, it]))
+  return [...byStart.values()].sort((a, b) => comparePlaces(a.place, b.place))
+}
+
 /** The place of a part of a value, from offset `from` to `to` in UTF-16 units. A value over lines and a cell are shown whole. */
 export function partOf(place: Place, from: number, to: number): Place {
   if (place.cell !== undefined || place.line !== place.endLine) return place
