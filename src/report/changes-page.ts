@@ -2,17 +2,19 @@ import type { ChangeGroup, Detail } from '../changes/change.ts'
 import type { Revision } from '../changes/records.ts'
 import type { SpeakingPage } from '../changes/speaking-pages.ts'
 import {
+  byGroup,
   type ChangesReport,
   fieldName,
   groupWords,
   nameOf,
   notComparedLines,
+  placesByFile,
+  placesWords,
   relationWords,
   sentenceOf,
   type ToldChange,
   totalWords,
 } from './changes-words.ts'
-import { where } from './short.ts'
 import { shownCharacters } from './visible.ts'
 
 /**
@@ -21,9 +23,7 @@ import { shownCharacters } from './visible.ts'
  */
 export function reportChangesPage(report: ChangesReport, style: string): string {
   const { old, now, changes, remarks, notCompared } = report
-  const groups = (Object.keys(groupWords) as ChangeGroup[])
-    .map((group) => ({ group, own: changes.filter((it) => it.group === group) }))
-    .filter(({ own }) => own.length > 0)
+  const groups = byGroup(changes)
   const facts = [...remarks, ...notComparedLines(notCompared)]
   const title = `${now.model}: what changed from revision ${old.revision} to ${now.revision}`
   return `<!doctype html>
@@ -80,11 +80,9 @@ function table(details: readonly Detail[]): string {
   return `<table><thead><tr><th scope="col">What</th><th scope="col">Old</th><th scope="col">New</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
 }
 
-function pageItem({ title, relation, places, translations }: SpeakingPage): string {
-  const files = [...Map.groupBy(places, ({ place }) => place.file).values()].map((own) => {
-    const [first, ...rest] = own.map(({ place }) => place)
-    return `<small class="mono">${safe([first ? where(first) : '', ...rest.map(({ line, column }) => `${line}:${column}`)].join(', '))}</small>`
-  })
+function pageItem(page: SpeakingPage): string {
+  const { title, relation, translations } = page
+  const files = placesByFile(page).map((own) => `<small class="mono">${safe(placesWords(own))}</small>`)
   const also = translations.length > 0 ? `; also in ${translations.join(', ')}` : ''
   return `<li>${safe(title)} <span class="thing">${safe(relationWords[relation] + also)}</span>${files.join('')}</li>`
 }

@@ -1,18 +1,20 @@
-import type { ChangeGroup, Detail } from '../changes/change.ts'
+import type { Detail } from '../changes/change.ts'
 import type { SpeakingPage } from '../changes/speaking-pages.ts'
 import {
+  byGroup,
   type ChangesReport,
   fieldName,
   groupWords,
   nameOf,
   notComparedLines,
+  placesByFile,
+  placesWords,
   relationWords,
   revisionWords,
   sentenceOf,
   type ToldChange,
   totalWords,
 } from './changes-words.ts'
-import { where } from './short.ts'
 import { oneLine } from './visible.ts'
 
 /** Places of a file that are shown; the JSON form has them all. */
@@ -21,12 +23,9 @@ const mostPlaces = 3
 /** Changes as a person reads them: the dangerous ones first, below each what it was and is, and the pages that speak of it. */
 export function reportChangesText(report: ChangesReport): string {
   const { old, now, changes, notCompared, remarks } = report
-  const groups = Object.keys(groupWords) as ChangeGroup[]
   const parts = [
     [`old: ${revisionWords(old)}`, `new: ${revisionWords(now)}`, ...[...remarks, ...notComparedLines(notCompared)].map(oneLine)].join('\n'),
-    ...groups.flatMap((group) => {
-      const own = changes.filter((it) => it.group === group)
-      if (own.length === 0) return []
+    ...byGroup(changes).flatMap(({ group, own }) => {
       const { title, ask } = groupWords[group]
       return [`${title} (${own.length})\n${ask}`, ...own.map(changeLines)]
     }),
@@ -48,15 +47,13 @@ function detailLine({ field, was, is }: Detail): string {
   return `    ${name}: ${oneLine(was)} → ${is === '' ? '(now empty)' : oneLine(is)}`
 }
 
-/** One line a file: a translation is a file of its own. */
-function pageLines({ relation, places, translations }: SpeakingPage): string[] {
+/** One line a file. */
+function pageLines(page: SpeakingPage): string[] {
+  const { relation, places, translations } = page
   const silent = translations.filter((language) => !places.some((it) => it.language === language))
   const also = silent.length > 0 ? `; written in ${silent.join(', ')} too` : ''
-  const files = [...Map.groupBy(places, ({ place }) => place.file).values()]
-  return files.map((own, index) => {
-    const [first, ...rest] = own.map(({ place }) => place)
-    const shown = [first ? where(first) : '', ...rest.slice(0, mostPlaces - 1).map(({ line, column }) => `${line}:${column}`)].join(', ')
+  return placesByFile(page).map((own, index) => {
     const more = own.length > mostPlaces ? ` and ${own.length - mostPlaces} more` : ''
-    return `    ${shown}${more} ${relationWords[relation]}${index === 0 ? also : ''}`
+    return `    ${placesWords(own.slice(0, mostPlaces))}${more} ${relationWords[relation]}${index === 0 ? also : ''}`
   })
 }

@@ -3,6 +3,7 @@ import type { Comparison } from '../changes/compare-records.ts'
 import type { NotCompared } from '../changes/not-compared.ts'
 import type { Revision } from '../changes/records.ts'
 import type { Relation, SpeakingPage } from '../changes/speaking-pages.ts'
+import type { Place } from '../source/place.ts'
 import { where } from './short.ts'
 
 /** A change and the pages that speak of it. */
@@ -31,6 +32,27 @@ export const groupWords: Readonly<Record<ChangeGroup, { title: string; ask: stri
   elsewhere: { title: 'Found elsewhere', ask: 'Address, terminal, place, sheet or revision is another one.' },
   different: { title: 'Different in itself', ask: 'Part, text, reaction, quantity or value is another one.' },
   new: { title: 'New', ask: 'No page was written for it in the old revision.' },
+}
+
+/** The changes of each group that has some, the dangerous first. */
+export function byGroup(changes: readonly ToldChange[]): { group: ChangeGroup; own: ToldChange[] }[] {
+  const groups = Object.keys(groupWords) as ChangeGroup[]
+  return groups.map((group) => ({ group, own: changes.filter((it) => it.group === group) })).filter(({ own }) => own.length > 0)
+}
+
+/** The places of a page, file by file: a translation is a file of its own. */
+export function placesByFile({ places }: SpeakingPage): Place[][] {
+  return [
+    ...Map.groupBy(
+      places.map(({ place }) => place),
+      ({ file }) => file,
+    ).values(),
+  ]
+}
+
+/** Places in one file, the file said once: `pages/a.mdx:3:1, 7:12`. */
+export function placesWords([first, ...rest]: readonly Place[]): string {
+  return [first ? where(first) : '', ...rest.map(({ line, column }) => `${line}:${column}`)].join(', ')
 }
 
 const kindWords: Readonly<Record<Exclude<ChangeKind, 'means-another'>, string>> = {
