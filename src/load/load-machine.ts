@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { LostData } from '../model/lost-data.ts'
 import type { Drawing, InputFile, NamedThing, Reference, Term } from '../model/machine.ts'
+import { contentFile } from '../model/schema/content-file.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
@@ -125,7 +126,11 @@ export function loadMachine(
   const glossaries = [machine, shared]
     .flatMap((folder) => loadOptional(folder, 'glossary.yaml', read) ?? [])
     .map((source) => memory('glossary', source, sink, (sink) => loadGlossary(source, sink)))
-  const pages = loadPages(machine, shared, language, file.languages.translations ?? [], memory, sink)
+  const sharedSource = loadOptional(shared, 'content.yaml', read)
+  const sharedYaml = sharedSource && parseYaml(sharedSource, sink)
+  const sharedFile = sharedYaml && checkShape(contentFile, sharedYaml, sink, 'the file')
+  const written = { machine: language, shared: sharedFile?.language ?? language }
+  const pages = loadPages(machine, shared, written, file.languages.translations ?? [], memory, sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
   const own = loadOwn(file, yaml)
 

@@ -36,11 +36,17 @@ interface PageFile {
   shared: boolean
 }
 
+/** Languages in which the pages are written that are no translations. */
+export interface SourceLanguages {
+  machine: string
+  shared: string
+}
+
 /** Reads every page of a machine and of the shared content; a page of the machine replaces a shared one. */
 export function loadPages(
   machine: Folder,
   shared: Folder,
-  sourceLanguage: string,
+  sourceLanguages: SourceLanguages,
   translations: readonly string[],
   memory: Memory,
   sink: Sink,
@@ -71,7 +77,7 @@ export function loadPages(
   const sources = kept.filter(({ language }) => language === '')
   for (const file of sources) {
     const others = kept.filter((it) => it.language !== '' && it.collection === file.collection && it.name === file.name && it.shared === file.shared)
-    const loaded = loadPage(file, others, sourceLanguage, texts, memory, sink)
+    const loaded = loadPage(file, others, file.shared ? sourceLanguages.shared : sourceLanguages.machine, texts, memory, sink)
     if (loaded) pages.push(loaded)
     else broken.push({ page: identityOf(file), place: startOf(file) })
   }

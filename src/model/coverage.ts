@@ -1,6 +1,6 @@
 import { emptiness } from './described.ts'
 import type { Graph } from './graph.ts'
-import type { AnyPage, Device, Machine, Part } from './machine.ts'
+import { type AnyPage, type Device, isIn, type Machine, type Part } from './machine.ts'
 import { sensing } from './schema/common.ts'
 import { inScope } from './translation-scope.ts'
 
@@ -66,11 +66,14 @@ export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
     row('drawings referred to', drawings, ({ number }) => used.has(number.value)),
     row('pages written', machine.pages, (page) => !isDraft(page)),
     ...languages
-      .filter((language) => language !== sourceLanguage)
+      // Shared pages may be in another language than those of the machine.
+      .filter((language) => language !== sourceLanguage || written.some((page) => page.language !== language))
       .flatMap((language) => {
         const required = written.filter(({ collection }) => inScope(machine.file, language, collection))
-        const isTranslated = ({ translations }: AnyPage) => translations.has(language)
-        return [row('pages in', written, isTranslated, language), row('pages that must be in', required, isTranslated, language)]
+        return [
+          row('pages in', written, (page) => isIn(page, language), language),
+          row('pages that must be in', required, (page) => isIn(page, language), language),
+        ]
       }),
   ]
 }

@@ -142,7 +142,7 @@ function referrers(machine: Machine, pages: ReadonlyMap<string, AnyPage>): Map<s
   const found = new Map<string, AnyPage[]>()
   for (const { kind, id, page } of machine.references) {
     // A reference holds its page as it was read; the machine holds it as the unit has it.
-    const own = page && page.language === machine.sourceLanguage ? pages.get(page.page.id) : undefined
+    const own = page && page.language === page.page.language ? pages.get(page.page.id) : undefined
     if (!own) continue
     const key = `${kind}:${id}`
     const list = found.get(key)

@@ -139,6 +139,11 @@ export function textsOf(page: AnyPage): PageText[] {
   return [page, ...page.translations.values()]
 }
 
+/** Whether a page can be read in a language. */
+export function isIn(page: AnyPage, language: string): boolean {
+  return page.language === language || page.translations.has(language)
+}
+
 export type NamedThing =
   | 'tag'
   | 'part'

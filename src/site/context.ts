@@ -71,7 +71,7 @@ export function createContext(input: SiteInput, here: SitePage): Context {
     },
     titleOf(page) {
       const translated = page.translations.get(language)
-      return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: machine.sourceLanguage }
+      return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: page.language }
     },
   }
 }

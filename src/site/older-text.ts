@@ -21,11 +21,11 @@ export function shownBody(page: AnyPage, language: string): Root {
   const inSource = nodesByBlock(page.body)
   if (sync.state === 'shifted') {
     const messages = sync.changed.map((block) => inSource(block)).filter((nodes) => nodes.some(holdsSafety))
-    return joined([...messages.map(fromSource), { wrapper: undefined, nodes: body.children }])
+    return joined([...messages.map(fromSource), { wrapper: undefined, nodes: body.children }], page.language)
   }
   const inOwn = nodesByBlock(body)
   const parts = sync.blocks.flatMap((block) => partsOf(block, block.own ? inOwn(block.own) : [], block.source ? inSource(block.source) : []))
-  return joined([...parts, { wrapper: undefined, nodes: inOwn(undefined) }])
+  return joined([...parts, { wrapper: undefined, nodes: inOwn(undefined) }], page.language)
 }
 
 function partsOf({ state }: SyncedBlock, own: readonly RootContent[], source: readonly RootContent[]): Part[] {
@@ -67,8 +67,8 @@ function nodesByBlock({ children }: Root): (block: Block | undefined) => RootCon
   return (block) => (block ? groups.flatMap(({ offset = -1, nodes }) => (offset >= block.start && offset < block.end ? nodes : [])) : rest)
 }
 
-/** Parts of one kind that follow each other become one: its note is said once. */
-function joined(parts: readonly Part[]): Root {
+/** Parts of one kind that follow each other become one: its note is said once, with the language of the source. */
+function joined(parts: readonly Part[], language: string): Root {
   const kept: Part[] = []
   for (const part of parts) {
     if (part.nodes.length === 0) continue
@@ -76,10 +76,11 @@ function joined(parts: readonly Part[]): Root {
     if (last && last.wrapper === part.wrapper) kept[kept.length - 1] = { ...last, nodes: [...last.nodes, ...part.nodes] }
     else kept.push(part)
   }
-  return { type: 'root', children: kept.flatMap(({ wrapper, nodes }) => (wrapper ? [element(wrapper, nodes)] : nodes)) }
+  return { type: 'root', children: kept.flatMap(({ wrapper, nodes }) => (wrapper ? [element(wrapper, language, nodes)] : nodes)) }
 }
 
-function element(name: string, nodes: readonly RootContent[]): RootContent {
+function element(name: string, language: string, nodes: readonly RootContent[]): RootContent {
   // What stands at the top of a body can stand in an element of its own line.
-  return { type: 'mdxJsxFlowElement', name, attributes: [], children: [...nodes] as Extract<RootContent, { type: 'mdxJsxFlowElement' }>['children'] }
+  const children = [...nodes] as Extract<RootContent, { type: 'mdxJsxFlowElement' }>['children']
+  return { type: 'mdxJsxFlowElement', name, attributes: [{ type: 'mdxJsxAttribute', name: 'language', value: language }], children }
 }

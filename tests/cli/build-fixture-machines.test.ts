@@ -34,3 +34,24 @@ describe('the roll slitter', () => {
     for (const { path } of links) expect(existsSync(join(out, path)), path).toBe(true)
   })
 })
+
+describe('the tray dispenser', () => {
+  const out = join(dir, 'tray-dispenser')
+  const page = (path: string) => readFileSync(join(out, path), 'utf8')
+  beforeAll(async () => {
+    expect(await runFettle(['build', 'tests/fixtures/machines/tray-dispenser', '--out', out])).toMatchObject({ code: 0, stdout: '' })
+  }, 60_000)
+
+  test('is in Spanish, with the shared cautions', () => {
+    const text = page('lockout/lo-1.html')
+    expect(text).toContain('<html lang="es"')
+    expect(text).toContain('puede arrancar sin aviso')
+    expect(text).not.toContain('can start without warning')
+  })
+
+  test('says that a shared lesson is in English', () => {
+    const text = page('lessons/recover-from-a-stop.html')
+    expect(text).toMatch(/<p class="untranslated"[^>]*>[^<]*English/)
+    expect(text).toMatch(/<h1 lang="en"[^>]*>Recover from a stop/)
+  })
+})

@@ -87,3 +87,10 @@ test('no anchor stands twice', () => {
   const found = ids(shownBody(page, 'es'))
   expect(found.toSorted()).toEqual(['cada-día', 'every-day', 'first'])
 })
+
+test('a mark names the language of the source', () => {
+  const [machine] = loadSound(new Map([['pages/front/care.mdx', source.replace('dry', 'damp')]])).machines
+  const page = machine?.pages.find(({ id }) => id === 'front/care')
+  const marks = page ? shownBody(page, 'es').children.filter((node) => isElement(node) && node.name === 'Older') : []
+  expect(marks.map((node) => isElement(node) && node.attributes)).toEqual([[{ type: 'mdxJsxAttribute', name: 'language', value: 'en' }]])
+})

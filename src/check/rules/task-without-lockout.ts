@@ -1,5 +1,5 @@
 import type { Graph } from '../../model/graph.ts'
-import type { AnyPage, Machine, Page, Reference } from '../../model/machine.ts'
+import type { AnyPage, Page, Reference } from '../../model/machine.ts'
 import { elementsOf } from '../../model/mdx-elements.ts'
 import type { Problem } from '../../source/finding.ts'
 import { comparePlaces } from '../../source/place.ts'
@@ -22,10 +22,10 @@ export const taskWithoutLockout: Rule = {
     for (const page of pages) {
       // An empty list is the author's word that no lockout is needed.
       if (page.frontmatter.lockout?.length === 0) continue
-      const references = (named.get(page.id) ?? []).filter((it) => it.page?.language === machine.sourceLanguage)
+      const references = (named.get(page.id) ?? []).filter((it) => it.page?.language === page.language)
       const missing = [...unnamed(page, references, graph)]
       yield* missing
-      if (missing.length === 0 && !page.frontmatter.lockout) yield* withoutAny(page, references, machine, graph)
+      if (missing.length === 0 && !page.frontmatter.lockout) yield* withoutAny(page, references, graph)
     }
   },
 }
@@ -50,7 +50,7 @@ function* unnamed(page: Task, references: readonly Reference[], graph: Graph): I
 }
 
 /** A step that takes a guard off or opens a cabinet, at a device that a lockout covers. */
-function* withoutAny(page: Task, references: readonly Reference[], { sourceLanguage }: Machine, graph: Graph): Iterable<Problem> {
+function* withoutAny(page: Task, references: readonly Reference[], graph: Graph): Iterable<Problem> {
   const devices = references.flatMap(({ kind, id }) => (kind === 'tag' ? (graph.device(id) ?? []) : []))
   const [device, lockout] =
     devices.flatMap((it) =>
@@ -59,7 +59,7 @@ function* withoutAny(page: Task, references: readonly Reference[], { sourceLangu
         .slice(0, 1)
         .map((lockout) => [it, lockout] as const),
     )[0] ?? []
-  const entry = device && lockout && entryStep(page, sourceLanguage)
+  const entry = device && lockout && entryStep(page, page.language)
   if (!entry) return
   yield {
     message: 'a step goes behind a guard, and the page names no lockout',

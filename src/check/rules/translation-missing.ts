@@ -1,5 +1,5 @@
 import { isDraft } from '../../model/coverage.ts'
-import type { AnyPage, Machine } from '../../model/machine.ts'
+import { type AnyPage, isIn, type Machine } from '../../model/machine.ts'
 import { inScope } from '../../model/translation-scope.ts'
 import type { Problem } from '../../source/finding.ts'
 import type { Rule } from '../rule.ts'
@@ -13,20 +13,21 @@ export const translationMissing: Rule = {
   source: 'house rule',
 
   *check(machine) {
-    for (const [index, language] of (machine.file.languages.translations ?? []).entries()) {
+    const { source, translations = [] } = machine.file.languages
+    for (const [index, language] of [source, ...translations].entries()) {
       const pages = machine.pages.filter((page) => isMissing(page, language) && inScope(machine.file, language, page.collection))
       const texts = inScope(machine.file, language, 'data') ? untranslatedTexts(machine, language).filter(({ missing }) => missing.length > 0) : []
       if (machine.file.languages.complete?.[language]) {
         for (const page of pages) yield ofPage(page, language)
         for (const text of texts) yield* ofTexts(text, language)
-      } else if (pages.length + texts.length > 0) yield ofAll(machine, language, index, pages.length, texts)
+      } else if (pages.length + texts.length > 0) yield ofAll(machine, language, index === 0 ? ['source'] : ['translations', index - 1], pages, texts)
     }
   },
 }
 
 /** A file that is there and cannot be read is reported as such. */
 function isMissing(page: AnyPage, language: string): boolean {
-  return !isDraft(page) && !page.translations.has(language) && !page.brokenTranslations.has(language)
+  return !isDraft(page) && !isIn(page, language) && !page.brokenTranslations.has(language)
 }
 
 function ofPage(page: AnyPage, language: string): Problem {
@@ -51,11 +52,18 @@ function* ofTexts({ what, missing, all }: UntranslatedTexts, language: string): 
 }
 
 /** Nothing says what must be whole: that is the one cause. */
-function ofAll(machine: Machine, language: string, index: number, pages: number, texts: readonly UntranslatedTexts[]): Problem {
+function ofAll(
+  machine: Machine,
+  language: string,
+  at: readonly (string | number)[],
+  pages: readonly AnyPage[],
+  texts: readonly UntranslatedTexts[],
+): Problem {
+  const shared = pages.every((page) => page.shared) ? ', all of them shared' : ''
   return {
     message: `not everything is translated into \`${language}\``,
-    place: machine.placeOf(['languages', 'translations', index]),
-    note: `missing are ${[...(pages > 0 ? [`${pages} of ${machine.pages.length} pages`] : []), ...texts.map(({ what }) => what)].join(', ')}`,
+    place: machine.placeOf(['languages', ...at]),
+    note: `missing are ${[...(pages.length > 0 ? [`${pages.length} of ${machine.pages.length} pages${shared}`] : []), ...texts.map(({ what }) => what)].join(', ')}`,
     help: `say under \`languages.complete\` what must be whole: \`complete: { ${language}: [lockout, cautions] }\``,
   }
 }

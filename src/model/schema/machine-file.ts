@@ -53,16 +53,19 @@ export const machineFile = z.strictObject({
         .record(z.string().regex(/^[a-z]{2}$/), z.array(z.enum(scopes)))
         .optional()
         .describe(
-          'Language -> what must be whole in it: collections of pages, and `data` for the lists. A language that is not named here: everything',
+          'Language -> what must be whole in it: collections of pages, and `data` for the lists. A language that is not named here: everything. For the source language this means the shared pages, where they are written in another',
         ),
     })
     .refine(({ source, translations = [] }) => new Set([source, ...translations]).size === translations.length + 1, {
       message: 'A language is listed twice',
     })
-    .refine(({ translations = [], complete = {} }) => Object.keys(complete).every((language) => translations.includes(language)), {
-      path: ['complete'],
-      message: 'A language is not among the translations',
-    }),
+    .refine(
+      ({ source, translations = [], complete = {} }) => Object.keys(complete).every((language) => [source, ...translations].includes(language)),
+      {
+        path: ['complete'],
+        message: 'A language is neither the source nor among the translations',
+      },
+    ),
   units: z
     .array(
       z.strictObject({

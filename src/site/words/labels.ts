@@ -10,3 +10,8 @@ const dictionaries: Readonly<Record<string, Labels>> = { en, es }
 export function labelsOf(language: string): Labels | undefined {
   return dictionaries[language]
 }
+
+/** What a language calls itself, or its letters. */
+export function languageName(language: string): string {
+  return labelsOf(language)?.languageName ?? language
+}
