@@ -17,6 +17,7 @@ import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { type Memory, noMemory } from './memory.ts'
+import { checkOwnWords } from './own-words.ts'
 import { loadPages } from './pages.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
@@ -90,9 +91,9 @@ export function loadMachine(
     const noted = noteFirstError(sink)
     const files = { machine, yaml, keepText: (key: string, text: string) => texts.set(key, text), sink: noted.sink }
     const cells = dataRows(name, entry, { ...files, read: (folder, path) => read(folder, path, noted.sink) })
-    if (!cells || !checkColumnKeys(name, entry.columns ?? {}, yaml, noted.sink))
+    if (!cells || !checkColumnKeys(name, entry.columns ?? {}, yaml, noted.sink) || !checkOwnWords(name, entry.values ?? {}, yaml, noted.sink))
       return unreadTable(name, noted.place() ?? yaml.placeOf(['data', name]))
-    return loadTable(name, cells, { headings: entry.columns ?? {}, sourceLanguage: file.languages.source, decimal: entry.decimal }, sink)
+    return loadTable(name, cells, { ...entry, headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
   }
   const devices = table('devices')
   const symbols = table('symbols')

@@ -7,6 +7,7 @@ import { type Located, type Place, partOf } from '../source/place.ts'
 import { isColumn } from './column-keys.ts'
 import { type DecimalSign, readNumber } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import type { OwnWords } from './own-words.ts'
 import { type Cell, type Rows, trimmed } from './rows.ts'
 import { isWhole } from './whole-row.ts'
 
@@ -16,6 +17,8 @@ export interface TableOptions {
   sourceLanguage: string
   /** Decimal sign of the numbers; without it the point. */
   decimal?: DecimalSign | undefined
+  /** Words of the file for ours. */
+  values?: OwnWords | undefined
 }
 
 /** Rows of a table, and the rows whose own faults keep them out: their key and place. */
@@ -116,12 +119,14 @@ function matchHeader(table: TableName, file: Rows, { headings }: TableOptions, s
   const used = new Set<number>()
   const wanted = [...Object.keys(columns), ...Object.keys(headings).filter((name) => name.includes('.'))]
   for (const [index, { value }] of file.header.entries()) {
-    const name = wanted.find((it) => (headings[it] ?? it) === value) ?? (value.includes('.') && isColumn(value, columns) ? value : undefined)
-    if (name === undefined) continue
+    // One column may serve as two: a kind that decides the technology.
+    const asked = wanted.filter((it) => (headings[it] ?? it) === value)
+    const names = asked.length === 0 && value.includes('.') && isColumn(value, columns) ? [value] : asked
+    if (names.length === 0) continue
     used.add(index)
-    const first = positions.get(name)
+    const first = names.map((name) => positions.get(name)).find((it) => it !== undefined)
     if (first === undefined) {
-      positions.set(name, index)
+      for (const name of names) positions.set(name, index)
       continue
     }
     sink(loadRules.duplicateColumn, {
@@ -193,7 +198,7 @@ function readColumn(
   column: Column,
   cells: readonly Cell[],
   positions: ReadonlyMap<string, number>,
-  { sourceLanguage, decimal = 'point' }: TableOptions,
+  { sourceLanguage, decimal = 'point', values = {} }: TableOptions,
   row: Place,
   sink: Sink,
 ): { value: unknown; sound: boolean } {
@@ -202,7 +207,9 @@ function readColumn(
     const cell = index === undefined ? undefined : cells[index]
     return cell && cell.value.trim() !== '' ? trimmed(cell) : undefined
   }
-  const cell = at(name)
+  const written = at(name)
+  const ours = written && ourWord(values[name], written.value)
+  const cell = written && ours !== undefined ? (ours === '' ? undefined : { ...written, value: ours }) : written
   if (!cell) {
     const marksSpare = column.emptyIfSpare?.every((other) => saysSpare(at(other)?.value ?? '-'))
     if (marksSpare) return { value: { value: '', place: cells[positions.get(name) ?? 0]?.place ?? row }, sound: true }
@@ -219,6 +226,8 @@ function readColumn(
   sink(loadRules.wrongType, { message: `\`${name}\` ${result.problem}`, place: cell.place, ...(result.help ? { help: result.help } : {}) })
   return { value: undefined, sound: false }
 }
+
+const ourWord = (words: OwnWords[string] | undefined, written: string) => (words && Object.hasOwn(words, written) ? words[written] : undefined)
 
 function wordsOf(
   name: string,
@@ -256,7 +265,7 @@ function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>, decim
   }
   if (typeof type === 'object') {
     if (type.oneOf.includes(value)) return { value: cell }
-    return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}` }
+    return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}, or say under \`values\` in machine.yaml which of them it is` }
   }
   const read = readNumber(value, decimal)
   if (typeof read !== 'number') return read

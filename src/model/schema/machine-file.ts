@@ -7,6 +7,12 @@ const dataFile = z.strictObject({
   file: z.string().min(1).describe('Path from the machine folder, with forward slashes'),
   sheet: z.string().min(1).optional().describe('Name of the worksheet in an XLSX workbook; not needed where it has only one'),
   headerRow: z.number().int().positive().optional().describe('Row of the headings in an XLSX workbook; without it the first row that is not empty'),
+  values: z
+    .record(z.string(), z.record(z.string(), z.string()))
+    .optional()
+    .describe(
+      'Our column name -> a word of the file -> our word for it: `contact: { NA: NO }`. Empty: the column has no value then. A word that is not listed is ours',
+    ),
   decimal: z.enum(['point', 'comma']).optional().describe('Decimal sign of the numbers in a CSV file; without it the point'),
   columns: z
     .record(z.string(), z.string().min(1))
