@@ -122,6 +122,7 @@ describe('the tray dispenser: tags of its builder, Spanish, CSV with semicolons 
     ['data/aparatos.csv', '00G01;', '00G1;', 'tag-grammar'],
     ['data/alarmas.csv', '10B03 10YV01', '10B03 10YV10', 'unknown-tag'],
     ['data/entradas-salidas.csv', 'E0.5;SeparadorAdelante', 'E0.4;SeparadorAdelante', 'duplicate-address'],
+    ['data/entradas-salidas.csv', 'X1:6;0006', 'X1:6;0016', 'signal-not-on-sheet'],
     ['data/materiales.csv', '2,4;m;', '2.4;m;', 'wrong-type'],
   ])('another text in %s: %s as %s', (path, was, is, rule) => {
     const changed = withText(files, path, was, is)

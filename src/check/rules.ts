@@ -52,6 +52,7 @@ import { sheetWithoutDrawing } from './rules/sheet-without-drawing.ts'
 import { sheetWithoutText } from './rules/sheet-without-text.ts'
 import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
+import { signalNotOnSheet } from './rules/signal-not-on-sheet.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
 import { stockOfSupersededPart } from './rules/stock-of-superseded-part.ts'
@@ -162,6 +163,7 @@ export const rules: readonly Rule[] = [
   sheetWithoutText,
   signalAgainstCard,
   signalAgainstDevice,
+  signalNotOnSheet,
   sourceWithoutIsolation,
   spareWithDevice,
   stockOfSupersededPart,
