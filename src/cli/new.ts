@@ -3,6 +3,7 @@ import { basename, dirname, extname, join, resolve } from 'node:path'
 import { checkDesignation, type Designation } from '../model/designation.ts'
 import type { TableName } from '../model/schema/tables.ts'
 import { guessColumns } from '../start/guess-columns.ts'
+import { guessValues } from '../start/guess-values.ts'
 import { kindOfLetters } from '../start/kind-of-letters.ts'
 import { machineText, type StartedTable } from '../start/machine-text.ts'
 import { stubPages } from '../start/stubs.ts'
@@ -59,7 +60,12 @@ export async function run(options: Options): Promise<number> {
     return it ? it.rows.map((cells) => cells[index]?.trim() ?? '') : []
   }
   const files = new Map<string, string | Uint8Array>(exports.map(({ path, file }) => [file, readFileSync(path)]))
-  const tables: StartedTable[] = exports.map(({ table, file, guessed }) => ({ table, file, guessed }))
+  const tables: StartedTable[] = exports.map(({ table, file, guessed, header, rows }) => ({
+    table,
+    file,
+    guessed,
+    read: guessValues(table, guessed, header, rows),
+  }))
   let devices = devicesOf(valuesOf('devices', 'tag'), valuesOf('devices', 'description'))
   // A list that lacks a column is not read, and a second one must not take its place.
   const derived = files.has('data/devices.csv') ? 'data/devices-from-io.csv' : 'data/devices.csv'
@@ -67,7 +73,7 @@ export async function run(options: Options): Promise<number> {
     devices = devicesOf(valuesOf('signals', 'tag'), valuesOf('signals', 'meaning'))
     if (devices.length > 0) {
       files.set(derived, deviceList(devices))
-      tables.push({ table: 'devices', file: derived, guessed: { guesses: [], missing: [], unread: [] } })
+      tables.push({ table: 'devices', file: derived, guessed: { guesses: [], missing: [], unread: [] }, read: {} })
       say(`${derived}: ${devices.length} devices, from the I/O list; their kinds follow from their letters and want a look`)
     }
   }

@@ -49,7 +49,9 @@ export function guessColumns(
       else if (known.some((word) => word.length > 2 && ` ${folded} `.includes(` ${word} `))) add('part of its heading', 500 - folded.length)
       const looks = lookOf(table, column)
       const share = looks ? shareOf(rows, index, looks) : 0
-      if (share >= certainShare) add('its values', 300 + 100 * share)
+      // `Karte` heads the cards, though their names have the form of tags.
+      const headsAnother = Object.entries(words).some(([other, its]) => other !== column && its.includes(folded))
+      if (share >= certainShare && !headsAnother) add('its values', 300 + 100 * share)
     }
   }
   candidates.sort((a, b) => b.score - a.score || a.index - b.index)

@@ -2,12 +2,14 @@ import { stringify } from 'yaml'
 import type { Designation } from '../model/designation.ts'
 import type { TableName } from '../model/schema/tables.ts'
 import type { ColumnGuesses } from './guess-columns.ts'
+import type { ValueGuesses } from './guess-values.ts'
 
 export interface StartedTable {
   table: TableName
   /** Path from the machine folder. */
   file: string
   guessed: ColumnGuesses
+  read: ValueGuesses
 }
 
 export interface StartedMachine {
@@ -24,7 +26,12 @@ export interface StartedMachine {
 export function machineText({ id, language, date, designation, tables }: StartedMachine): string {
   const head = { id, model: id.toUpperCase(), name: 'to be named', builder: 'to be named', document: `${id.toUpperCase()}-MAN`, revision: 'A', date }
   const complete = tables.filter(({ guessed }) => guessed.missing.length === 0)
-  const data = Object.fromEntries(complete.map(({ table, file, guessed }) => [table, { file, ...columnsOf(guessed) }]))
+  const data = Object.fromEntries(
+    complete.map(({ table, file, guessed, read: { decimal, values } }) => [
+      table,
+      { file, ...(decimal ? { decimal } : {}), ...columnsOf(guessed), ...(values ? { values } : {}) },
+    ]),
+  )
   const left = tables
     .filter(({ guessed }) => guessed.missing.length > 0)
     .map(

@@ -31,3 +31,16 @@ test('what is needed and not there, what is not read, and what names things of n
   expect(missing).toEqual(['type', 'address'])
   expect(unread).toEqual(['Karte', 'Bemerkung'])
 })
+
+test('a heading that is known for another column is not taken by its values', () => {
+  const rows = [
+    ['10B01', 'A1', 'E0.0', 'DI'],
+    ['10B02', 'A2', 'E0.1', 'DI'],
+  ]
+  const { missing, unread } = guessColumns('signals', ['Sensor', 'Tarjeta', 'Dirección', 'Tipo'], rows, ['signals'])
+  expect(missing).toEqual(['tag'])
+  expect(unread).toEqual(['Sensor', 'Tarjeta'])
+})
+
+test('the number sign of an alarm list', () =>
+  check('alarms', ['N.º', 'Texto', 'Reacción'], [], { number: 'N.º', text: 'Texto', reaction: 'Reacción' }))
