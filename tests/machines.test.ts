@@ -84,6 +84,23 @@ describe('the roll slitter: designations of IEC 81346, a workbook, drawings as P
     expect(check(changed, drawingTexts)).toEqual([`${path}:${lineOf(changed, path, is)} ${rule}`])
   })
 
+  test('the variables of the controller take the place of the I/O list', () => {
+    const yaml = textOf(files, 'machine.yaml')
+    const [block = ''] = /^ {2}signals:\n(?: {4}.*\n)+/m.exec(yaml) ?? []
+    // A variable says nothing of its terminal.
+    const changed = withText(
+      withText(files, 'machine.yaml', block, ''),
+      'pages/components/knife-section.mdx',
+      '<Terminal id="-X2:7" />',
+      'a terminal',
+    )
+    expect(check(changed, drawingTexts)).toEqual([])
+    const [machine] = loadMachine(memoryFolder(changed), shared, undefined, drawingTexts).machines
+    const signals = machine?.signals.map(({ tag, type, address }) => [tag.value, type.value, address.value])
+    expect(signals).toHaveLength(20)
+    expect(signals).toContainEqual(['=A1+S1-QM1', 'DO', '%QX0.1'])
+  })
+
   test('another address in the controller', () => {
     const changed = withText(files, 'data/controller.xml', 'name="I_NipUp" address="%IX1.0"', 'name="I_NipUp" address="%IX2.0"')
     expect(check(changed, drawingTexts)).toEqual([`${workbook}:IO!A10 symbol-address-differs`])
