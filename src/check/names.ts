@@ -18,6 +18,7 @@ const byKind: Record<NamedThing, (machine: Machine) => Iterable<string>> = {
   term: ({ terms }) => terms.map(({ id }) => id),
   area: ({ areas }) => areas.map(({ id }) => id.value),
   energy: ({ energy }) => energy.map(({ id }) => id.value),
+  point: ({ points }) => points.map(({ point }) => point.value),
   option: ({ options }) => options.keys(),
   terminal: ({ signals, spares }) => [...signals, ...spares].flatMap(({ terminal }) => terminal?.value ?? []),
   role: ({ training }) => training.roles.map(({ id }) => id),

@@ -85,6 +85,7 @@ import { unknownCaution } from './rules/unknown-caution.ts'
 import { unknownDrawing } from './rules/unknown-drawing.ts'
 import { unknownEnergySource } from './rules/unknown-energy-source.ts'
 import { unknownImage } from './rules/unknown-image.ts'
+import { unknownIsolationPoint } from './rules/unknown-isolation-point.ts'
 import { unknownLesson } from './rules/unknown-lesson.ts'
 import { unknownLockout } from './rules/unknown-lockout.ts'
 import { unknownNumberInProse } from './rules/unknown-number-in-prose.ts'
@@ -101,6 +102,7 @@ import { unknownUnit } from './rules/unknown-unit.ts'
 import { unknownZone } from './rules/unknown-zone.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
+import { unusedIsolationPoint } from './rules/unused-isolation-point.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 import { wrongContact } from './rules/wrong-contact.ts'
@@ -196,6 +198,7 @@ export const rules: readonly Rule[] = [
   unknownDrawing,
   unknownEnergySource,
   unknownImage,
+  unknownIsolationPoint,
   unknownLesson,
   unknownLockout,
   unknownNumberInProse,
@@ -212,6 +215,7 @@ export const rules: readonly Rule[] = [
   unknownZone,
   unreachablePage,
   unusedDrawing,
+  unusedIsolationPoint,
   unusedPart,
   wearPartWithoutTask,
   wrongContact,

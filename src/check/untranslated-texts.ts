@@ -16,7 +16,7 @@ export interface UntranslatedTexts {
  * the machine itself say. Remarks, such as a place in words, are left to the writer.
  */
 export function untranslatedTexts(machine: Machine, language: string): UntranslatedTexts[] {
-  const { areas, energy, options, name, sourceLanguage } = machine
+  const { areas, energy, options, name, points, sourceLanguage } = machine
   const group = (what: string, texts: readonly (Words | undefined)[]): UntranslatedTexts => {
     const written = texts.flatMap((words) => (words?.[sourceLanguage] ? [words] : []))
     const missing = written.flatMap((words) => (words[language] ? [] : (words[sourceLanguage]?.place ?? [])))
@@ -44,16 +44,21 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
     group('names of options', [...options.values()]),
     group('names of the machine', [name]),
     group(
-      'texts of energy sources',
-      energy.flatMap(({ name, hazard, dissipate, waitBasis, verify, isolation }) => [
-        name,
-        hazard,
-        dissipate,
-        waitBasis,
-        verify.method,
-        verify.expect,
-        ...isolation.flatMap(({ safe, place, hardware }) => [safe, place, hardware]),
+      'texts of isolation points',
+      points.flatMap(({ safe, service, place, hardware, tagOut }) => [
+        safe,
+        service,
+        place,
+        hardware,
+        tagOut?.at,
+        tagOut?.reason,
+        tagOut?.additional,
+        tagOut?.proof,
       ]),
+    ),
+    group(
+      'texts of energy sources',
+      energy.flatMap(({ name, hazard, dissipate, waitBasis, verify }) => [name, hazard, dissipate, waitBasis, verify.method, verify.expect]),
     ),
   ]
 }

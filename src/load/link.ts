@@ -1,4 +1,4 @@
-import type { AnyPage, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import type { AnyPage, EnergySource, IsolationPoint, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
 import { bareNumbers } from '../model/prose/bare-numbers.ts'
 import { bareTags } from '../model/prose/bare-tags.ts'
 import { type WordReader, wordReader } from '../model/prose/word-reader.ts'
@@ -59,6 +59,8 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
     if (row.terminal)
       absent.set(`terminal:${row.terminal.value}`, { reason: 'left-out', place: row.terminal.place, fits: row.fits.map(({ value }) => value) })
   const energy = keep(rest.energy, 'energy', ({ id }) => id)
+  const uses = (sources: readonly EnergySource[], point: IsolationPoint) => sources.some(({ isolation }) => isolation.includes(point))
+  const points = keep(rest.points, 'point', ({ point }) => point).filter((point) => uses(energy, point) || !uses(rest.energy, point))
   const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
   const keptPages = pages.filter(({ page }) => {
     const fits = optionsOf(page)
@@ -79,6 +81,7 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
     alarms: keep(rest.alarms, 'alarm', ({ number }) => number),
     formats: keep(rest.formats),
     drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
+    points,
     energy,
     pages: keptPages.map(({ page }) => asFitted(page, (option) => fitted.has(option))).sort((a, b) => compare(a.id, b.id)),
     references: [...references, ...keptPages.flatMap(({ references }) => references)]

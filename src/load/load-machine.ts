@@ -20,7 +20,7 @@ import { type Memory, noMemory } from './memory.ts'
 import { checkOwnWords } from './own-words.ts'
 import { loadPages } from './pages.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
-import { loadEnergy, loadGlossary, loadOwn, loadTraining, noTraining } from './records.ts'
+import { loadEnergy, loadGlossary, loadOwn, loadTraining, noEnergy, noTraining } from './records.ts'
 import { checkShape } from './shape.ts'
 import { loadSheets } from './sheets.ts'
 import { signalsOfSymbols } from './symbols/signals-of-symbols.ts'
@@ -121,7 +121,7 @@ export function loadMachine(
   const energySource = hasEnergy ? read(machine, energyPath, inEnergy.sink) : undefined
   const energy = energySource
     ? memory(`energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
-    : { sources: [], references: [], readable: false }
+    : noEnergy
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? memory('training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
@@ -152,6 +152,7 @@ export function loadMachine(
     alarms: tables.alarms.rows,
     formats: tables.formats.rows,
     drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, memory, sink }) })),
+    points: energy.points,
     energy: energy.sources,
     training: trained.training,
     terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
@@ -177,7 +178,7 @@ export function loadMachine(
       ...unreadKinds(tables, register),
       // A row that could not be read may hold the terminal.
       ...(tables.signals.readable && tables.signals.broken.length === 0 ? [] : (['terminal'] as const)),
-      ...(file.data.energy && !energy.readable ? (['energy'] as const) : []),
+      ...(file.data.energy && !energy.readable ? (['energy', 'point'] as const) : []),
       ...(training && !trained.readable ? (['role'] as const) : []),
       ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),
     ]),

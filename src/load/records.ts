@@ -1,4 +1,4 @@
-import type { Area, EnergySource, Reference, Term } from '../model/machine.ts'
+import type { Area, EnergySource, IsolationPoint, Reference, Term } from '../model/machine.ts'
 import type { WordsInput } from '../model/schema/common.ts'
 import { energyFile } from '../model/schema/energy-file.ts'
 import { glossaryFile } from '../model/schema/glossary-file.ts'
@@ -26,17 +26,48 @@ function locator(yaml: YamlValue, sourceLanguage: string) {
   }
 }
 
-/** The energy sources of `energy.yaml` and what they name. */
-export function loadEnergy(
-  source: SourceText,
-  sourceLanguage: string,
-  sink: Sink,
-): { sources: EnergySource[]; references: Named[]; readable: boolean } {
+interface LoadedEnergy {
+  points: IsolationPoint[]
+  sources: EnergySource[]
+  references: Named[]
+  readable: boolean
+}
+
+export const noEnergy: LoadedEnergy = { points: [], sources: [], references: [], readable: false }
+
+/** The isolation points and energy sources of `energy.yaml` and what they name. */
+export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sink): LoadedEnergy {
   const yaml = parseYaml(source, sink)
   const file = yaml && checkShape(energyFile, yaml, sink, 'the file')
-  if (!yaml || !file) return { sources: [], references: [], readable: false }
+  if (!yaml || !file) return noEnergy
   const { text, texts, words } = locator(yaml, sourceLanguage)
   const references: Named[] = []
+  const points = file.points.map((it, index): IsolationPoint => {
+    const at: Path = ['points', index]
+    const out = it.tagOut
+    const maybe = (value: WordsInput | undefined, path: Path) => (value === undefined ? undefined : words(value, path))
+    const point: IsolationPoint = {
+      point: text(it.point, [...at, 'point']),
+      tag: text(it.tag, [...at, 'tag']),
+      device: it.device,
+      safe: words(it.safe, [...at, 'safe']),
+      service: words(it.service, [...at, 'service']),
+      place: words(it.place, [...at, 'place']),
+      hardware: words(it.hardware, [...at, 'hardware']),
+      lockable: it.lockable,
+      tagOut: out && {
+        at: words(out.at, [...at, 'tagOut', 'at']),
+        reason: words(out.reason, [...at, 'tagOut', 'reason']),
+        additional: maybe(out.additional, [...at, 'tagOut', 'additional']),
+        proof: maybe(out.proof, [...at, 'tagOut', 'proof']),
+        fasteningN: { value: out.fasteningN, place: yaml.placeOf([...at, 'tagOut', 'fasteningN']) },
+      },
+      fits: texts(it.fits ?? [], [...at, 'fits']),
+    }
+    references.push({ kind: 'tag', id: point.tag.value, place: point.tag.place, fits: it.fits ?? [] })
+    for (const { value, place } of point.fits) references.push({ kind: 'option', id: value, place, fits: [] })
+    return point
+  })
   const sources = file.sources.map((it, index): EnergySource => {
     const at: Path = ['sources', index]
     const fits = it.fits ?? []
@@ -48,23 +79,17 @@ export function loadEnergy(
       magnitude: it.magnitude.map(({ value, unit }, n) => ({ value, unit: text(unit, [...at, 'magnitude', n, 'unit']) })),
       areas: texts(it.areas, [...at, 'areas']),
       hazard: words(it.hazard, [...at, 'hazard']),
-      isolation: it.isolation.map((point, n) => {
-        const path: Path = [...at, 'isolation', n]
-        return {
-          point: text(point.point, [...path, 'point']),
-          tag: text(point.tag, [...path, 'tag']),
-          safe: words(point.safe, [...path, 'safe']),
-          place: words(point.place, [...path, 'place']),
-          hardware: words(point.hardware, [...path, 'hardware']),
-          lockable: point.lockable,
-        }
-      }),
+      from: it.from === undefined ? undefined : text(it.from, [...at, 'from']),
+      pointNames: texts(it.isolation, [...at, 'isolation']),
+      // The first of two with one number counts.
+      isolation: it.isolation.flatMap((number) => points.find(({ point }) => point.value === number) ?? []),
       stored: it.stored,
       reaccumulates: it.reaccumulates ?? false,
       dissipate: it.dissipate === undefined ? undefined : words(it.dissipate, [...at, 'dissipate']),
       waitS: it.waitS,
       waitBasis: it.waitBasis === undefined ? undefined : words(it.waitBasis, [...at, 'waitBasis']),
       verify: {
+        by: it.verify.by,
         method: words(it.verify.method, [...at, 'verify', 'method']),
         expect: words(it.verify.expect, [...at, 'verify', 'expect']),
         tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']),
@@ -72,12 +97,13 @@ export function loadEnergy(
       fits: texts(fits, [...at, 'fits']),
     }
     for (const area of source.areas) name('area', area)
-    for (const { tag } of source.isolation) name('tag', tag)
+    for (const point of source.pointNames) name('point', point)
+    if (source.from) name('energy', source.from)
     for (const tag of source.verify.tags) name('tag', tag)
     for (const { value, place } of source.fits) references.push({ kind: 'option', id: value, place, fits: [] })
     return source
   })
-  return { sources, references, readable: true }
+  return { points, sources, references, readable: true }
 }
 
 interface LoadedTraining {

@@ -5,7 +5,7 @@ import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
 import type { ReadTags } from './prose/tag-reader.ts'
-import type { EnergyForm } from './schema/energy-file.ts'
+import type { EnergyForm, IsolatingDevice, Proof } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
 import type { Row } from './schema/tables.ts'
@@ -64,13 +64,26 @@ export interface Area {
   outline?: readonly [number, number, number, number]
 }
 
+/** A tag in place of a lock. */
+export interface TagOut {
+  at: Words
+  reason: Words
+  additional: Words | undefined
+  proof: Words | undefined
+  fasteningN: Located<number>
+}
+
 export interface IsolationPoint {
   point: Located<string>
   tag: Located<string>
+  device: IsolatingDevice
   safe: Words
+  service: Words
   place: Words
   hardware: Words
   lockable: boolean
+  tagOut: TagOut | undefined
+  fits: readonly Located<string>[]
 }
 
 export interface EnergySource {
@@ -80,13 +93,18 @@ export interface EnergySource {
   magnitude: readonly { value: number; unit: Located<string> }[]
   areas: readonly Located<string>[]
   hazard: Words
+  /** The source that feeds this one. */
+  from: Located<string> | undefined
+  /** The points that cut it off, as written. */
+  pointNames: readonly Located<string>[]
+  /** Those of them that energy.yaml has. */
   isolation: readonly IsolationPoint[]
   stored: boolean
   reaccumulates: boolean
   dissipate: Words | undefined
   waitS: number | undefined
   waitBasis: Words | undefined
-  verify: { method: Words; expect: Words; tags: readonly Located<string>[] }
+  verify: { by: readonly Proof[]; method: Words; expect: Words; tags: readonly Located<string>[] }
   fits: readonly Located<string>[]
 }
 
@@ -156,6 +174,7 @@ export type NamedThing =
   | 'area'
   | 'card'
   | 'energy'
+  | 'point'
   | 'option'
   | 'role'
   | 'lesson'
@@ -226,6 +245,8 @@ export interface Machine {
   alarms: readonly Alarm[]
   formats: readonly FormatSetting[]
   areas: readonly Area[]
+  /** Isolation points of this unit, in the order of energy.yaml. */
+  points: readonly IsolationPoint[]
   energy: readonly EnergySource[]
   pages: readonly AnyPage[]
   terms: readonly Term[]

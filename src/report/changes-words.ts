@@ -98,7 +98,12 @@ const fieldWords: Readonly<Record<string, string>> = {
   method: 'verification',
   isolation: 'isolated by',
   points: 'isolation points',
+  devices: 'isolating devices',
   safe: 'safe position',
+  service: 'position in service',
+  taggedAt: 'tag in place of a lock',
+  from: 'fed by',
+  proofs: 'proved by',
   low: 'lower end of the range',
   high: 'upper end of the range',
 }

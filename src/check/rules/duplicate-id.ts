@@ -6,12 +6,12 @@ import type { Rule } from '../rule.ts'
 export const duplicateId: Rule = {
   id: 'duplicate-id',
   severity: 'error',
-  summary: 'Two areas, cards, energy sources, lockouts or units have the same name.',
+  summary: 'Two areas, cards, energy sources, isolation points, lockouts or units have the same name.',
   why: 'A page that names it can mean either, and only one of them is shown.',
   source: 'house rule',
   guards: 'build',
 
-  *check({ areas, cards, energy, file, pages, placeOf }) {
+  *check({ areas, cards, energy, file, pages, placeOf, points }) {
     const lockouts = pages.flatMap((page) =>
       page.collection === 'lockout' ? [{ value: page.frontmatter.number, place: page.placeOf(['number']) }] : [],
     )
@@ -27,6 +27,10 @@ export const duplicateId: Rule = {
     yield* twice(
       'energy source',
       energy.map(({ id }) => id),
+    )
+    yield* twice(
+      'isolation point',
+      points.map(({ point }) => point),
     )
     yield* twice('serial number', units)
     yield* twice('lockout number', lockouts)

@@ -1,4 +1,4 @@
-import type { EnergySource, LinkedMachine } from '../machine.ts'
+import type { EnergySource, IsolationPoint, LinkedMachine } from '../machine.ts'
 import type { Words } from '../words.ts'
 
 /** The words of the data that a reader sees as sentences or labels. */
@@ -12,12 +12,16 @@ export function* dataWords(machine: LinkedMachine): Iterable<Words> {
   for (const { title } of machine.drawings) yield title
   for (const { text, trigger } of machine.alarms) yield* written(text, trigger)
   for (const { description } of machine.formats) yield description
+  for (const point of machine.points) yield* pointWords(point)
   for (const source of machine.energy) yield* energyWords(source)
 }
 
-function* energyWords({ name, hazard, isolation, dissipate, waitBasis, verify }: EnergySource): Iterable<Words> {
+function* energyWords({ name, hazard, dissipate, waitBasis, verify }: EnergySource): Iterable<Words> {
   yield* written(name, hazard, dissipate, waitBasis, verify.method, verify.expect)
-  for (const { safe, place, hardware } of isolation) yield* written(safe, place, hardware)
+}
+
+function* pointWords({ safe, service, place, hardware, tagOut }: IsolationPoint): Iterable<Words> {
+  yield* written(safe, service, place, hardware, tagOut?.at, tagOut?.reason, tagOut?.additional, tagOut?.proof)
 }
 
 const written = (...all: readonly (Words | undefined)[]) => all.filter((words) => words !== undefined)

@@ -4,14 +4,14 @@ import type { LinkedMachine } from '../machine.ts'
 export interface Named
   extends Pick<
     LinkedMachine,
-    'file' | 'devices' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats' | 'signals' | 'energy' | 'pages' | 'terms' | 'unread'
+    'file' | 'devices' | 'cards' | 'parts' | 'drawings' | 'alarms' | 'formats' | 'signals' | 'points' | 'pages' | 'terms' | 'unread'
   > {
   absent: ReadonlyMap<string, unknown>
 }
 
 /** Every other name of the machine that a reader may meet, so that no text is taken for a tag that is one of them. */
 export function otherNames(machine: Named): Set<string> {
-  const { file, cards, parts, drawings, alarms, formats, signals, energy, pages, terms, absent } = machine
+  const { file, cards, parts, drawings, alarms, formats, signals, points, pages, terms, absent } = machine
   const names = new Set<string>([file.model, file.document, file.revision])
   const add = (...values: readonly ({ value: string } | undefined)[]) => {
     for (const value of values) if (value) names.add(value.value)
@@ -27,7 +27,7 @@ export function otherNames(machine: Named): Set<string> {
     // X2 of X2:14 is the strip.
     if (terminal) names.add(terminal.value.replace(/:.*$/, ''))
   }
-  for (const { isolation } of energy) for (const { point } of isolation) add(point)
+  for (const { point } of points) add(point)
   for (const { frontmatter } of pages) if ('number' in frontmatter) names.add(frontmatter.number)
   for (const { byLanguage } of terms)
     for (const { term, synonyms } of Object.values(byLanguage)) for (const name of [term, ...synonyms]) names.add(name)
