@@ -31,10 +31,10 @@ const mistakes: Mistake[] = [
   { file: 'pages/procedures/start-up.mdx', was: 'procedures/set-up-crate-format', is: 'procedures/set-up-format', rule: 'unknown-page' },
   {
     file: 'pages/lockout/lo-2.mdx',
-    was: '#when-it-is-not-this-simple',
-    is: '#when-it-is-not-simple',
+    was: 'apply <Page id="lockout/lo-1" />',
+    is: 'apply <Page id="lockout/lo-1#islate" />',
     rule: 'unknown-anchor',
-    also: 'pages/lockout/lo-2.es.mdx:107 translation-outdated',
+    also: 'pages/lockout/lo-2.es.mdx:25 translation-outdated',
   },
   { file: 'pages/parts/pusher.mdx', was: 'figure: drawings/A-401.svg', is: 'figure: drawings/a-401.svg', rule: 'unknown-image' },
   { file: 'pages/procedures/clean-daily.mdx', was: 'caution="water-on-electrics"', is: 'caution="water-on-electric"', rule: 'unknown-caution' },

@@ -4,7 +4,7 @@ import { type MachineRecords, recordTables } from './records.ts'
 
 /** Name of the file in a release that holds the machine's records. */
 export const dataFileName = 'data.json'
-const format = 'fettle-data-1'
+const format = 'fettle-data-2'
 
 const rows = z.array(z.record(z.string(), z.string()))
 const dataFile = z.object({

@@ -4,6 +4,7 @@ import { addressGrammar } from './rules/address-grammar.ts'
 import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
 import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
+import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
@@ -29,8 +30,11 @@ import { exchangedDescriptions } from './rules/exchanged-descriptions.ts'
 import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
+import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
+import { inspectionOverdue } from './rules/inspection-overdue.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
+import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
@@ -117,6 +121,7 @@ export const rules: readonly Rule[] = [
   addressNotInIoList,
   alarmWithoutDevice,
   alarmWithoutRecovery,
+  areaLeftEnergised,
   bareNumber,
   bareTag,
   cardWithoutSignals,
@@ -142,8 +147,11 @@ export const rules: readonly Rule[] = [
   fewerSignalsThanOthers,
   formatWithoutSetting,
   halfPosition,
+  incompleteLockout,
   incompleteSafetyMessage,
+  inspectionOverdue,
   linkedHeadingWithoutId,
+  lockoutProvisionMissing,
   lookAlikeTag,
   notFitted,
   overlappingAddress,

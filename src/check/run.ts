@@ -4,11 +4,11 @@ import { optionsKey } from '../model/units.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import type { Rule } from './rule.ts'
 
-/** Runs every rule over one machine; the findings come in their one order. */
-export function runRules(machine: Machine, rules: readonly Rule[]): Finding[] {
+/** Runs every rule over one machine; the findings come in their one order. Without a day, that of the revision is meant. */
+export function runRules(machine: Machine, rules: readonly Rule[], today = machine.file.date): Finding[] {
   const graph = graphOf(machine)
   const findings = rules.flatMap(({ id, severity, check }) =>
-    [...check(machine, graph)].map((problem): Finding => ({ ...problem, rule: id, severity })),
+    [...check(machine, graph, today)].map((problem): Finding => ({ ...problem, rule: id, severity })),
   )
   return findings.sort(compareFindings)
 }
@@ -17,11 +17,15 @@ export function runRules(machine: Machine, rules: readonly Rule[]): Finding[] {
  * What the loaders and the rules find over every unit, each finding once. One that holds for some of the units
  * says for which.
  */
-export function checkLoaded(loaded: { machines: readonly Machine[]; findings: readonly Finding[] }, rules: readonly Rule[]): Finding[] {
+export function checkLoaded(
+  loaded: { machines: readonly Machine[]; findings: readonly Finding[] },
+  rules: readonly Rule[],
+  today?: string,
+): Finding[] {
   const { machines, findings } = loaded
   const merged = new Map<string, { finding: Finding; machines: Set<Machine> }>()
   for (const machine of machines) {
-    for (const finding of runRules(machine, rules)) {
+    for (const finding of runRules(machine, rules, today)) {
       const key = JSON.stringify([finding.rule, finding.place, finding.message])
       const known = merged.get(key)
       if (known) known.machines.add(machine)

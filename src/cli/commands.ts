@@ -80,6 +80,18 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./changes.ts'),
   },
+  lockout: {
+    summary: 'print the sequence of a lockout, put together from its energy sources',
+    words: ['<folder>', '<lockout>'],
+    options: {
+      format: { value: 'form', oneOf: ['text', 'json'], help: 'text (default) or json' },
+      language: { value: 'code', help: 'language of the text (default: the source language)' },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./lockout.ts'),
+  },
   explain: {
     summary: 'say what a rule checks, why, and where it comes from',
     words: ['[rule]'],

@@ -37,7 +37,8 @@ export async function checkFolder(path: string, options: Options, memory: Memory
     throw new UsageError(`machine.yaml has no unit with the serial number \`${serial}\``)
   }
   const whole = serial === undefined && !loaded.findings.some(({ severity }) => severity === 'error')
-  const { findings, accepted } = judge(checkLoaded(loaded, rules), { ...loaded, known: everyRule, today: today(), whole })
+  const day = today()
+  const { findings, accepted } = judge(checkLoaded(loaded, rules, day), { ...loaded, known: everyRule, today: day, whole })
   return { loaded, machine: loaded.machines[0], findings, accepted }
 }
 

@@ -1,6 +1,7 @@
 import type { Nodes, Parents, Root } from 'mdast'
 import type {} from 'mdast-util-to-hast'
 import { type Attribute, type Element, elements } from '../model/elements.ts'
+import { composedAnchors } from '../model/lockout-phases.ts'
 import type { Heading, Reference } from '../model/machine.ts'
 import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
 import { scanOpeningTag } from '../model/opening-tag.ts'
@@ -9,6 +10,7 @@ import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import { misplacedInLockout } from './lockout-steps.ts'
 import { placeOf } from './mdx.ts'
 import { suggestKey } from './suggest-key.ts'
 
@@ -34,7 +36,16 @@ interface Walk extends BodyFacts {
 /** Checks the elements of a body and collects what it holds: headings, anchors and references. */
 export function readBody(body: Root, source: SourceText, collection: Collection, perDevice: boolean, sink: Sink): BodyFacts {
   const pictured = new Set(pictureNames(body))
-  const walk: Walk = { headings: [], anchors: new Set(), references: [], source, collection, perDevice, pictured, sink }
+  const walk: Walk = {
+    headings: [],
+    anchors: new Set(collection === 'lockout' ? composedAnchors : []),
+    references: [],
+    source,
+    collection,
+    perDevice,
+    pictured,
+    sink,
+  }
   visit(body, [], walk)
   return { headings: walk.headings, anchors: walk.anchors, references: walk.references }
 }
@@ -138,6 +149,8 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
       help: `put it inside \`<${element.inside[0]}>\``,
     })
   }
+  const misplaced = misplacedInLockout(node, around, walk.collection)
+  if (misplaced) sink(loadRules.misplacedElement, { ...misplaced, place: namePlace })
   readAttributes(node, element, walk)
 }
 

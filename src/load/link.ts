@@ -1,3 +1,4 @@
+import { composedAnchors } from '../model/lockout-phases.ts'
 import type { AnyPage, EnergySource, IsolationPoint, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
 import { bareNumbers } from '../model/prose/bare-numbers.ts'
 import { bareTags } from '../model/prose/bare-tags.ts'
@@ -97,9 +98,10 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
 }
 
 function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
+  const composed = page.collection === 'lockout' ? composedAnchors : []
   const shown = <T extends PageText>(text: T): T => {
     const body = fittedBody(text.body, kept)
-    return body === text.body ? text : { ...text, body, anchors: new Set(anchorsOf(body)) }
+    return body === text.body ? text : { ...text, body, anchors: new Set([...composed, ...anchorsOf(body)]) }
   }
   const own = shown(page)
   const translations = new Map([...page.translations].map(([language, text]) => [language, shown(text)]))

@@ -1,7 +1,21 @@
+import { writtenPhases } from './lockout-phases.ts'
 import { signalTypes } from './schema/tables.ts'
 
 /** What an attribute of an MDX element refers to, if it names something that the machine must have. */
-export type ReferenceKind = 'option' | 'tag' | 'part' | 'drawing' | 'alarm' | 'page' | 'image' | 'term' | 'caution' | 'area' | 'terminal'
+export type ReferenceKind =
+  | 'option'
+  | 'tag'
+  | 'part'
+  | 'drawing'
+  | 'alarm'
+  | 'page'
+  | 'image'
+  | 'term'
+  | 'caution'
+  | 'area'
+  | 'terminal'
+  | 'point'
+  | 'energy'
 
 export interface Attribute {
   required?: true
@@ -91,8 +105,18 @@ export const elements: Record<string, Element> = {
     description: 'Text, steps or figures that are kept only where an option is fitted',
     attributes: { option: { required: true, refersTo: 'option', description: 'Option of machine.yaml' } },
   },
-  Steps: { description: 'Numbered operations', attributes: {} },
-  Step: { description: 'One operation', attributes: {}, inside: ['Steps'] },
+  Steps: {
+    description: 'Numbered operations; in a lockout, those of one phase',
+    attributes: { phase: { oneOf: writtenPhases, description: 'Phase of a lockout. `restore`: after the locks are off and the people are told' } },
+  },
+  Step: {
+    description: 'One operation',
+    attributes: {
+      point: { refersTo: 'point', description: 'In a lockout: stands for the composed step of this isolation point' },
+      source: { refersTo: 'energy', description: 'In a lockout: stands for the composed step of this energy source' },
+    },
+    inside: ['Steps'],
+  },
   Result: { description: 'What is seen when the step worked', attributes: {}, inside: ['Step'] },
   Reading: {
     description: 'What should be measured or seen at one point of a signal path',

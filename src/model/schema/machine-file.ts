@@ -40,6 +40,7 @@ export const machineFile = z.strictObject({
   builder: z.string().min(1).describe('Who built it'),
   document: identifier.describe('Document number of the manual'),
   revision: identifier.describe('Revision of the manual, quoted if it is a number'),
+  builtYear: z.number().int().min(1900).max(2200).optional().describe('Year of construction, as on the nameplate'),
   date: z
     .string()
     .regex(/^\d{4}-\d{2}-\d{2}$/)

@@ -37,7 +37,29 @@ export const pageSchemas = {
     energy: z.array(identifier).min(1).describe('Ids of energy.yaml, in the order they are isolated'),
     areas: z.array(identifier).min(1).describe('Areas it makes safe to work in'),
     purpose: z.string().min(1).describe('Intended use of the procedure'),
+    scope: z.string().min(1).describe('What it makes safe, and what stays live'),
     authorised: z.string().min(1).describe('Who may apply it'),
+    responsible: z.string().min(1).describe('Who places, removes and transfers locks, by role'),
+    enforcement: z.string().min(1).optional().describe('How the employer enforces it, or where that stands'),
+    needsPower: z.boolean().optional().describe('Work under it needs power in between, for a test or to position something'),
+    group: z
+      .strictObject({
+        crews: z.number().int().positive().describe('Crews that work under it at once'),
+        responsible: z.string().min(1).optional().describe('The authorised person who answers for the group, by role'),
+        coordinator: z.string().min(1).optional().describe('Who coordinates several crews, by role'),
+      })
+      .optional()
+      .describe('For work by a group'),
+    users: z.array(z.string().min(1)).optional().describe('People who use this procedure, where the site keeps that here'),
+    inspection: z
+      .strictObject({
+        machine: z.string().min(1).describe('Machine on which the procedure was used'),
+        date: z.iso.date().describe('Day of the inspection'),
+        employees: z.array(z.string().min(1)).min(1).describe('Employees included'),
+        inspector: z.string().min(1).describe('An authorised employee who does not use this procedure'),
+      })
+      .optional()
+      .describe('The last periodic inspection, as certified'),
     minutes: minutes.optional(),
     tools: tools.optional(),
   }),
@@ -72,7 +94,19 @@ export const pageSchemas = {
 export type Frontmatter = { [C in Collection]: z.infer<(typeof pageSchemas)[C]> }
 
 /** Texts of a frontmatter that a translation may render. */
-export const translatable = ['title', 'summary', 'objectives', 'tools', 'purpose', 'authorised', 'alt', 'when'] as const
+export const translatable = [
+  'title',
+  'summary',
+  'objectives',
+  'tools',
+  'purpose',
+  'scope',
+  'authorised',
+  'responsible',
+  'enforcement',
+  'alt',
+  'when',
+] as const
 
 const hash = z.string().regex(/^[0-9a-f]{8}$/)
 
@@ -83,6 +117,9 @@ export const translationSchema = z.strictObject({
   objectives: z.array(z.string().min(1)).optional(),
   tools: z.array(z.string().min(1)).optional(),
   purpose: z.string().min(1).optional(),
+  scope: z.string().min(1).optional(),
+  responsible: z.string().min(1).optional(),
+  enforcement: z.string().min(1).optional(),
   authorised: z.string().min(1).optional(),
   alt: z.string().min(1).optional(),
   when: z.string().min(1).optional(),
@@ -94,5 +131,5 @@ export const translationSchema = z.strictObject({
 export type Translation = z.infer<typeof translationSchema>
 
 function byText<T>(schema: T): Record<(typeof translatable)[number], T> {
-  return { title: schema, summary: schema, objectives: schema, tools: schema, purpose: schema, authorised: schema, alt: schema, when: schema }
+  return Object.fromEntries(translatable.map((text) => [text, schema])) as Record<(typeof translatable)[number], T>
 }

@@ -1,3 +1,4 @@
+import type { LockoutPhase } from '../../model/lockout-phases.ts'
 import type { EnergySource } from '../../model/machine.ts'
 import type { EnergyForm } from '../../model/schema/energy-file.ts'
 import { fill } from '../words/fill.ts'
@@ -62,4 +63,19 @@ export function intervalLabel(labels: Labels, { every, unit }: { every: number; 
 /** A waiting time in the unit that reads best; never rounded down. */
 export function waitLabel(labels: Labels, waitS: number): string {
   return waitS < 120 ? fill(labels.seconds, { seconds: Math.ceil(waitS) }) : fill(labels.minutesLong, { minutes: Math.ceil(waitS / 60) })
+}
+
+/** The heading of a phase of a lockout. */
+export function phaseLabel(labels: Labels, phase: LockoutPhase): string {
+  return {
+    prepare: labels.phasePrepare,
+    notify: labels.phaseNotify,
+    'shut-down': labels.phaseShutDown,
+    isolate: labels.phaseIsolate,
+    lock: labels.phaseLock,
+    dissipate: labels.phaseDissipate,
+    verify: labels.phaseVerify,
+    work: labels.phaseWork,
+    release: labels.phaseRelease,
+  }[phase]
 }

@@ -1,3 +1,5 @@
+import { enLockout } from './en-lockout.ts'
+
 export const en = {
   languageName: 'English',
   model: 'Model',
@@ -179,6 +181,8 @@ export const en = {
   standingCaution:
     "This page helps an authorised person. The employer's energy-control programme, local rules and the judgement of qualified people come first.",
   clearTicks: 'Clear ticks',
+
+  ...enLockout,
 
   procedures: 'Jobs',
   procedure: 'Job',

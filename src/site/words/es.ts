@@ -1,3 +1,4 @@
+import { esLockout } from './es-lockout.ts'
 import type { Labels } from './labels.ts'
 
 export const es: Labels = {
@@ -181,6 +182,8 @@ export const es: Labels = {
   standingCaution:
     'Esta página ayuda a una persona autorizada. El programa de control de energías de la empresa, las normas locales y el criterio de personas cualificadas tienen prioridad.',
   clearTicks: 'Borrar marcas',
+
+  ...esLockout,
 
   procedures: 'Trabajos',
   procedure: 'Trabajo',

@@ -83,9 +83,9 @@ const headingRenamed: Kind = {
   name: 'heading renamed that a link leads to',
   count: 4,
   *make(example) {
-    for (const piece of onPages(example, /^## (When it is not this simple)$/gm)) {
-      const draft = replaced(example.files, piece, 'When it is more complex')
-      yield also(draft, mentions(draft.files, 'when-it-is-not-this-simple'))
+    for (const piece of onPages(example, /^## (Which lockout for which work)$/gm)) {
+      const draft = replaced(example.files, piece, 'Which lockout fits')
+      yield also(draft, mentions(draft.files, 'which-lockout-for-which-work'))
     }
   },
 }

@@ -1,0 +1,180 @@
+import type { LockoutFault, Procedure } from './lockout-procedure.ts'
+import { stepFaults } from './lockout-step-faults.ts'
+
+/** Unlocking strength that what fastens a tag must have, in newton: 50 lbf. Source: 29 CFR 1910.147(c)(5)(ii)(C)(2). */
+export const leastFasteningN = 50 * 4.4482216152605
+
+/** Devices of a control circuit. They isolate nothing. Source: 29 CFR 1910.147(b). */
+const controlDevice =
+  /\b(push ?-?buttons?|selectors?|selector switch|key switch|mode switch|emergency[ -]stops?|e-?stops?|interlocks?|light curtain|plc|controller|output|relay|contactor|solenoid|pulsador|selector|paro de emergencia|parada de emergencia|enclavamiento|contactor|relé|electroválvula|controlador|drucktaster|wahlschalter|not-?halt|schütz|magnetventil)\b/iu
+
+/** Whether the words for a device name one that belongs to the control circuit and can never be an isolation point. */
+export function isControlDevice(kind: string): boolean {
+  return controlDevice.test(kind)
+}
+
+/**
+ * What is missing or out of order in a lockout procedure, each with its clause.
+ * Source: 29 CFR 1910.147 (c), (d), (e), (f) and Appendix A; 1910.333(b)(2)(iv)(B) for the voltage tester.
+ */
+export function lockoutFaults(procedure: Procedure): LockoutFault[] {
+  return [...headFaults(procedure), ...sourceFaults(procedure), ...pointFaults(procedure), ...stepFaults(procedure), ...specialFaults(procedure)]
+}
+
+function* headFaults({ machine, purpose, scope, authorised, enforcement, responsible }: Procedure): Iterable<LockoutFault> {
+  const says = (
+    rule: string,
+    value: string | undefined,
+    key: NonNullable<LockoutFault['key']>,
+    what: string,
+    clause: string,
+    help: string,
+    severity: LockoutFault['severity'] = 'error',
+  ): LockoutFault[] =>
+    value?.trim() ? [] : [{ rule, severity, key, message: `the lockout does not say ${what}`, clause: `29 CFR 1910.147${clause}`, help }]
+  yield* says('L01', machine, 'machine', 'which machine it is for and where that stands', '(c)(4)(ii)', 'name the machine and its areas')
+  yield* says('L02', purpose, 'purpose', 'what it is for', '(c)(4)(ii)(A)', 'say under `purpose` what work it is meant for')
+  yield* says(
+    'L03',
+    scope,
+    'scope',
+    'what it covers and what it does not',
+    '(c)(4)(ii)',
+    'say under `scope` what stays live and what work it does not cover',
+  )
+  yield* says('L03', authorised, 'authorised', 'who is authorised', '(c)(4)(ii)', 'say under `authorised` who may apply it')
+  yield* says(
+    'L04',
+    enforcement,
+    'enforcement',
+    'how it is enforced',
+    '(c)(4)(ii)',
+    'say under `enforcement`, or where the employer says it',
+    'warning',
+  )
+  yield* says(
+    'L27',
+    responsible,
+    'responsible',
+    'who places, removes and transfers the locks',
+    '(c)(4)(ii)(C)',
+    'say under `responsible`, by role, who does it',
+  )
+}
+
+function* sourceFaults({ sources, points }: Procedure): Iterable<LockoutFault> {
+  const known = new Set(points.map(({ id }) => id))
+  for (const source of sources) {
+    const fault = (rule: string, message: string, clause: string, help: string): LockoutFault => ({
+      rule,
+      severity: 'error',
+      source: source.id,
+      message: `energy source \`${source.id}\` ${message}`,
+      clause,
+      help,
+    })
+    if (!source.form || source.magnitudes.length === 0 || source.magnitudes.some(({ unit }) => unit.trim() === '') || !source.hazard)
+      yield fault('L05', 'lacks its form, its magnitude with a unit, or its hazard', '29 CFR 1910.147(d)(1)', 'give each of them in energy.yaml')
+    if (!source.points.some((point) => known.has(point)))
+      yield fault('L06', 'has no isolation point in this lockout', '29 CFR 1910.147(d)(3)', 'name under `isolation` what cuts it off')
+    if (source.reaccumulates && !source.recheck)
+      yield fault(
+        'L16',
+        'can build up again, and nothing says how it is watched',
+        '29 CFR 1910.147(d)(5)(ii)',
+        'say how often or by what it is checked again',
+      )
+    if (!source.method || !source.expect)
+      yield fault(
+        'L18',
+        'lacks the method of its proof or the reading that is expected',
+        '29 CFR 1910.147(c)(4)(ii)(D)',
+        'give `method` and `expect`',
+      )
+    if (source.form === 'electrical' && !source.voltageTest)
+      yield fault(
+        'L19',
+        'is proved without a voltage tester',
+        '29 CFR 1910.333(b)(2)(iv)(B)',
+        'add `voltage-test` to `verify.by`: that a machine does not start says nothing about its conductors',
+      )
+  }
+}
+
+function* pointFaults({ points, sources, year }: Procedure): Iterable<LockoutFault> {
+  const used = new Set(sources.flatMap((source) => source.points))
+  for (const point of points) {
+    const fault = (rule: string, message: string, clause: string, help: string, severity: LockoutFault['severity'] = 'error'): LockoutFault => ({
+      rule,
+      severity,
+      point: point.id,
+      message: `isolation point \`${point.id}\` ${message}`,
+      clause: `29 CFR 1910.147${clause}`,
+      help,
+    })
+    if (!used.has(point.id)) yield fault('L06', 'cuts off no energy source', '(d)(3)', 'name it under `isolation` of its source')
+    if (!point.device || !point.place || !point.safe)
+      yield fault('L07', 'lacks its kind of device, its place or its safe position', '(d)(3), (d)(4)(ii)', 'give each of them in energy.yaml')
+    if (point.device && isControlDevice(point.device))
+      yield fault('L08', `is a device of the control circuit: ${point.device}`, '(b)', 'name the switch, valve or block that parts the energy itself')
+    if (!point.hardware) yield fault('L14', 'names no lock hardware', '(c)(5)(i)', 'say which lock, hasp or cover holds it', 'warning')
+    const { tagOut } = point
+    if (tagOut && point.lockable && !(tagOut.additional && tagOut.proof))
+      yield fault(
+        'L12',
+        'takes a lock and has a tag alone',
+        '(c)(2)(ii), (c)(3)',
+        'lock it; or give the further means and the written proof that they protect as well',
+      )
+    if (tagOut && tagOut.fasteningN < leastFasteningN)
+      yield fault(
+        'L12',
+        `has a tag whose fastening holds ${tagOut.fasteningN} N; it takes 222.4 N (50 lbf)`,
+        '(c)(5)(ii)(C)(2)',
+        'use a fastening that holds',
+      )
+    if (tagOut && !point.lockable && !tagOut.at)
+      yield fault('L13', 'takes no lock, and nothing says where the tag hangs', '(d)(4)(iii)', 'say where the tag hangs', 'warning')
+    if (!point.lockable && !tagOut) yield fault('L11', 'takes no lock, and has no tag', '(d)(4)(i)', 'give `tagOut`, or a device that takes a lock')
+    if (!point.lockable && year !== undefined && year >= 1990)
+      yield fault(
+        'L13',
+        `takes no lock on a machine of ${year}`,
+        '(c)(2)(iii)',
+        'machines installed or renovated after 2 January 1990 must take a lock: change the device',
+        'warning',
+      )
+  }
+}
+
+function* specialFaults({ group, needsPower, testSequence }: Procedure): Iterable<LockoutFault> {
+  const fault = (rule: string, key: NonNullable<LockoutFault['key']>, message: string, clause: string, help: string): LockoutFault => ({
+    rule,
+    severity: 'error',
+    key,
+    message,
+    clause: `29 CFR 1910.147${clause}`,
+    help,
+  })
+  if (needsPower && !testSequence)
+    yield fault(
+      'L24',
+      'needsPower',
+      'work under this lockout needs power, and nothing says how it is given and taken away',
+      '(f)(1)',
+      'add the test sequence',
+    )
+  if (!group) return
+  if (!group.responsible?.trim())
+    yield fault('L25', 'group', 'the group has no responsible person', '(f)(3)(ii)(A)', 'name the role under `group.responsible`')
+  if (group.crews > 1 && !group.coordinator?.trim())
+    yield fault(
+      'L25',
+      'group',
+      `${group.crews} crews work under this lockout, and nobody coordinates them`,
+      '(f)(3)(ii)(C)',
+      'name the role under `group.coordinator`',
+    )
+  if (!group.personalLocks)
+    yield fault('L25', 'group', 'a member of the group has no personal lock', '(f)(3)(ii)(D)', 'each person puts on a lock of their own')
+}

@@ -1,0 +1,102 @@
+import type { Lockout } from '../energy/lockout-of-page.ts'
+import type { LockoutStep } from '../energy/lockout-sequence.ts'
+import type { Spoken, Words } from '../model/words.ts'
+import { waitLabel } from './parts/said.ts'
+import { fill } from './words/fill.ts'
+import type { Labels } from './words/labels.ts'
+
+/** A stretch of a composed step: plain words, the label of a device, or a text of the data in its own language. */
+export type Piece = string | { tag: string } | { said: Spoken }
+
+export interface ComposedText {
+  pieces: readonly Piece[]
+  /** What must be seen when the step worked. */
+  result?: Spoken
+}
+
+export interface Speaker {
+  labels: Labels
+  language: string
+  say(words: Words): Spoken
+}
+
+/** The words of a composed step. Throws for a step that the author wrote, or whose source or point is not in the lockout. */
+export function composedText(
+  { act, point: pointId, source: sourceId }: LockoutStep<unknown>,
+  lockout: Lockout,
+  { labels, say }: Speaker,
+): ComposedText {
+  const point = lockout.points.find((it) => it.point.value === pointId)
+  const source = lockout.sources.find(({ id }) => id.value === sourceId)
+  const of = <T>(value: T | undefined): T => {
+    if (value === undefined) throw new Error(`a composed step \`${act}\` without its point or source`)
+    return value
+  }
+  const plain = (label: string): ComposedText => ({ pieces: [label] })
+  const atPoint = (label: string, values: (it: NonNullable<typeof point>) => Record<string, Piece>): ComposedText => {
+    const it = of(point)
+    return { pieces: fillPieces(label, { point: it.point.value, tag: { tag: it.tag.value }, place: { said: say(it.place) }, ...values(it) }) }
+  }
+  const ofSource = (label: string): ComposedText => ({ pieces: fillPieces(label, { name: { said: say(of(source).name) } }) })
+  switch (act) {
+    case 'know-energies':
+      return plain(labels.doKnowEnergies)
+    case 'bring-tools':
+      return plain(labels.doBringTools)
+    case 'tell-affected':
+      return plain(labels.doTellAffected)
+    case 'set-safe':
+      return atPoint(labels.doSet, ({ safe }) => ({ position: { said: say(safe) } }))
+    case 'set-service':
+      return atPoint(labels.doSet, ({ service }) => ({ position: { said: say(service) } }))
+    case 'lock':
+      return atPoint(labels.doLock, ({ hardware }) => ({ hardware: { said: say(hardware) } }))
+    case 'tag': {
+      const { additional } = of(of(point).tagOut)
+      const { pieces } = atPoint(labels.doTag, ({ tagOut }) => ({ at: { said: say(of(tagOut).at) } }))
+      return { pieces: additional ? [...pieces, ' ', { said: say(additional) }] : pieces }
+    }
+    case 'further-locks':
+      return plain(labels.doFurtherLocks)
+    case 'release-stored': {
+      const { dissipate } = of(source)
+      return dissipate ? { pieces: [{ said: say(dissipate) }] } : ofSource(labels.doReleaseStored)
+    }
+    case 'wait':
+      return { pieces: fillPieces(fill(labels.doWait, { time: waitLabel(labels, of(of(source).waitS)) }), { name: { said: say(of(source).name) } }) }
+    case 'clear-people':
+      return plain(labels.doClearPeople)
+    case 'prove-tester':
+      return plain(labels.doProveTester)
+    case 'prove': {
+      const { method, expect, tags } = of(source).verify
+      return { pieces: [{ said: say(method) }, ...tags.flatMap(({ value }): Piece[] => [' ', { tag: value }])], result: say(expect) }
+    }
+    case 'prove-tester-again':
+      return plain(labels.doProveTesterAgain)
+    case 'controls-off':
+      return plain(labels.doControlsOff)
+    case 'work':
+      return plain(labels.doWork)
+    case 'watch':
+      return ofSource(labels.doWatch)
+    case 'clear-area':
+      return plain(labels.doClearArea)
+    case 'count-people':
+      return plain(labels.doCountPeople)
+    case 'remove-locks':
+      return plain(labels.doRemoveLocks)
+    case 'tell-before-start':
+      return plain(labels.doTellBeforeStart)
+    case 'written':
+      throw new Error('a step of the author has words of its own')
+  }
+}
+
+/** Fills `{name}` in a label with pieces. */
+function fillPieces(label: string, values: Readonly<Record<string, Piece>>): Piece[] {
+  return label
+    .split(/(\{\w+\})/)
+    .filter((part) => part !== '')
+    .map((part) => values[part.slice(1, -1)] ?? part)
+}
