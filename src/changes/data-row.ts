@@ -1,4 +1,4 @@
-import type { EnergySource } from '../model/machine.ts'
+import type { EnergySource, EnergyStore } from '../model/machine.ts'
 import { type TableName, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
@@ -52,6 +52,9 @@ export function energyRow(source: EnergySource, sourceLanguage: string): DataRow
       ['dissipate', source.dissipate],
       ['waitS', source.waitS],
       ['waitBasis', source.waitBasis],
+      ['store', source.stores.map(storeText).join('; ')],
+      ['delayNotice', source.delayNotice ? 'yes' : ''],
+      ['watch', source.watch],
       ['proofs', verify.by.join(', ')],
       ['method', verify.method],
       ['expect', verify.expect],
@@ -67,6 +70,14 @@ function dataRow(cells: readonly (readonly [string, unknown])[], place: Place | 
   const values: Record<string, string> = {}
   for (const [column, cell] of cells) for (const [name, text] of textsOf(column, cell, sourceLanguage)) if (text !== '') values[name] = text
   return place ? { values, place } : { values }
+}
+
+/** A store with what its author gave: `capacitor DR101, capacitance 470 µF`. */
+function storeText({ kind, of, quantities, given, surface, type, makersRatio }: EnergyStore): string {
+  const measured = Object.entries(quantities).map(([name, { value, unit }]) => `${name} ${value} ${unit.value}`)
+  const other = { type, surface, exponent: given.adiabaticExponent ?? given.polytropicExponent, ratio: makersRatio }
+  const rest = Object.entries(other).flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${value}`]))
+  return [of ? `${kind} ${of.value}` : kind, ...measured, ...rest].join(', ')
 }
 
 /** Lists in which the order says nothing. */

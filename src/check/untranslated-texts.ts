@@ -58,7 +58,15 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
     ),
     group(
       'texts of energy sources',
-      energy.flatMap(({ name, hazard, dissipate, waitBasis, verify }) => [name, hazard, dissipate, waitBasis, verify.method, verify.expect]),
+      energy.flatMap(({ name, hazard, dissipate, waitBasis, watch, verify }) => [
+        name,
+        hazard,
+        dissipate,
+        waitBasis,
+        watch,
+        verify.method,
+        verify.expect,
+      ]),
     ),
   ]
 }

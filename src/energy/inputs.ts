@@ -51,6 +51,7 @@ export const inputKinds = {
   temperatureK: above('temperature', 'T₀', 'K'),
   ambientK: above('ambient', 'Tₐ', 'K'),
   harmlessK: above('harmlessAt', 'T', 'K'),
+  contactS: above('contact', 't', 's'),
   pressureDifferencePa: from('pressureDifference', 'Δp', 'Pa'),
   liquidEnthalpyJPerKg: above('liquidEnthalpy', 'h₁', 'J/kg'),
   saturationEnthalpyJPerKg: above('saturationEnthalpy', 'h₂', 'J/kg'),

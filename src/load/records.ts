@@ -10,6 +10,7 @@ import type { SourceText } from '../source/source-text.ts'
 import type { Sink } from './load-rules.ts'
 import { inQuotes } from './pages.ts'
 import { checkShape } from './shape.ts'
+import { storeFrom } from './store.ts'
 import { wordsFrom } from './table.ts'
 import { type Path, parseYaml, type YamlValue } from './yaml.ts'
 
@@ -84,7 +85,10 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
       // The first of two with one number counts.
       isolation: it.isolation.flatMap((number) => points.find(({ point }) => point.value === number) ?? []),
       stored: it.stored,
+      stores: (it.store ?? []).map((store, n) => storeFrom(store, [...at, 'store', n], yaml)),
+      delayNotice: it.delayNotice ?? false,
       reaccumulates: it.reaccumulates ?? false,
+      watch: it.watch === undefined ? undefined : words(it.watch, [...at, 'watch']),
       dissipate: it.dissipate === undefined ? undefined : words(it.dissipate, [...at, 'dissipate']),
       waitS: it.waitS,
       waitBasis: it.waitBasis === undefined ? undefined : words(it.waitBasis, [...at, 'waitBasis']),
@@ -95,7 +99,9 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
         tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']),
       },
       fits: texts(fits, [...at, 'fits']),
+      placeOf: (key) => yaml.placeOf([...at, key]),
     }
+    for (const { of } of source.stores) if (of) name('tag', of)
     for (const area of source.areas) name('area', area)
     for (const point of source.pointNames) name('point', point)
     if (source.from) name('energy', source.from)

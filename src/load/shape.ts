@@ -12,7 +12,9 @@ export function checkShape<S extends z.ZodType>(schema: S, yaml: YamlValue, sink
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === 'unrecognized_keys'
-        ? issue.keys.flatMap((key) => suggestKey(key, keysAt(schema, issue.path.filter(isKey))) ?? []).map((key) => [...issue.path, key].join('\n'))
+        ? issue.keys
+            .flatMap((key) => suggestKey(key, keysAt(schema, issue.path.filter(isKey), yaml.value)) ?? [])
+            .map((key) => [...issue.path, key].join('\n'))
         : [],
     ),
   )
@@ -31,7 +33,7 @@ function reportIssue(issue: Issue, schema: z.ZodType, yaml: YamlValue, sink: Sin
   )
   if (issue.code === 'unrecognized_keys') {
     for (const key of issue.keys) {
-      const near = suggestKey(key, keysAt(schema, path))
+      const near = suggestKey(key, keysAt(schema, path, yaml.value))
       sink(loadRules.unknownKey, {
         message: `\`${key}\` is not known ${path.length === 0 ? `in ${owner}` : `in ${name}`}`,
         place: yaml.placeOfKey(path, key),
@@ -83,6 +85,7 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
       return { wants: `is ${valueName(value, written)}`, help: near ? `write \`${near}\`` : `write one of ${issue.values.join(', ')}` }
     }
     case 'invalid_union':
+      if ('options' in issue && issue.options) return { wants: `is ${valueName(value, written)}`, help: `write one of ${issue.options.join(', ')}` }
       return { wants: `does not fit: ${unionReason(issue, value, written)}` }
     case 'too_small':
       return {
@@ -97,6 +100,15 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
       return {
         wants: `is ${valueName(value, written)}, which does not have the form \`${'pattern' in issue && issue.pattern ? issue.pattern : issue.format}\``,
       }
+    case 'custom':
+      // A refinement that says it in our words.
+      if (issue.params?.wants) {
+        return {
+          wants: `${typeof value === 'object' ? '' : `is ${valueName(value, written)}, which `}${issue.params.wants}`,
+          help: issue.params.help,
+        }
+      }
+      return { wants: `is wrong: ${issue.message.toLowerCase()}` }
     default:
       return { wants: `is wrong: ${issue.message.toLowerCase()}` }
   }
@@ -116,14 +128,22 @@ function unionReason(issue: Extract<Issue, { code: 'invalid_union' }>, value: un
   return `it takes ${[...new Set(wanted)].join(' or ')}, and holds ${valueName(value, written)}`
 }
 
-/** The keys that the schema knows in the map at a path. */
-function keysAt(schema: unknown, path: Path): string[] {
-  const at = unwrap(schema)
+/** The keys that the schema knows in the map at a path; among kinds, those of the kind that the value has. */
+function keysAt(schema: unknown, path: Path, value: unknown): string[] {
+  const at = ofKind(unwrap(schema), value)
   const [key, ...rest] = path
   if (key === undefined) return at instanceof z.ZodObject ? Object.keys(at.shape) : []
-  if (at instanceof z.ZodArray) return keysAt(at.element, rest)
-  if (at instanceof z.ZodObject) return keysAt(at.shape[key], rest)
+  const inner = typeof value === 'object' && value !== null ? (value as Record<string | number, unknown>)[key] : undefined
+  if (at instanceof z.ZodArray) return keysAt(at.element, rest, inner)
+  if (at instanceof z.ZodObject) return keysAt(at.shape[key], rest, inner)
   return []
+}
+
+function ofKind(schema: unknown, value: unknown): unknown {
+  if (!(schema instanceof z.ZodDiscriminatedUnion)) return schema
+  const { discriminator } = schema.def
+  const kind = typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[discriminator] : undefined
+  return schema.options.find((option) => option instanceof z.ZodObject && z.safeParse(option.shape[discriminator] as z.ZodType, kind).success)
 }
 
 function unwrap(schema: unknown): unknown {

@@ -8,6 +8,7 @@ import type { ReadTags } from './prose/tag-reader.ts'
 import type { EnergyForm, IsolatingDevice, Proof } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
+import type { StoreInput, StoreKind, StoreValue } from './schema/store.ts'
 import type { Row } from './schema/tables.ts'
 import type { TrainingFile } from './schema/training-file.ts'
 import type { Sync } from './sync.ts'
@@ -86,6 +87,23 @@ export interface IsolationPoint {
   fits: readonly Located<string>[]
 }
 
+/** One thing of a source that holds energy. */
+export interface EnergyStore {
+  kind: StoreKind
+  /** Where its kind stands. */
+  place: Place
+  /** The device that holds it. */
+  of: Located<string> | undefined
+  /** What its author gave, in SI units. Pressures are gauge pressures. */
+  given: Readonly<Partial<Record<StoreValue, number>>>
+  /** The same as written: `{ capacitance: { value: 940, unit: µF } }`. */
+  quantities: Readonly<Record<string, { value: number; unit: Located<string> }>>
+  surface: Extract<StoreInput, { kind: 'hot-body' }>['surface']
+  contactS: number | undefined
+  type: Extract<StoreInput, { kind: 'accumulator' }>['type']
+  makersRatio: number | undefined
+}
+
 export interface EnergySource {
   id: Located<string>
   form: EnergyForm
@@ -100,12 +118,18 @@ export interface EnergySource {
   /** Those of them that energy.yaml has. */
   isolation: readonly IsolationPoint[]
   stored: boolean
+  /** All of one kind; empty where the author gave nothing to compute with. */
+  stores: readonly EnergyStore[]
+  delayNotice: boolean
   reaccumulates: boolean
+  watch: Words | undefined
   dissipate: Words | undefined
   waitS: number | undefined
   waitBasis: Words | undefined
   verify: { by: readonly Proof[]; method: Words; expect: Words; tags: readonly Located<string>[] }
   fits: readonly Located<string>[]
+  /** Where a key of it stands: `placeOf('waitS')`; its first key where it is absent. */
+  placeOf(key: string): Place
 }
 
 export interface Heading {

@@ -7,11 +7,12 @@ export interface UnitScale {
 
 /** Source: SI brochure, 9th edition; NIST SP 811 for inch, psi and °F. */
 const scales: Readonly<Record<string, Readonly<Record<string, number | readonly [factor: number, offset: number]>>>> = {
-  pressure: { Pa: 1, hPa: 100, kPa: 1e3, MPa: 1e6, mbar: 100, bar: 1e5, barg: 1e5, psi: 6894.757, psig: 6894.757 },
+  pressure: { Pa: 1, hPa: 100, kPa: 1e3, MPa: 1e6, GPa: 1e9, mbar: 100, bar: 1e5, barg: 1e5, psi: 6894.757, psig: 6894.757 },
   length: { m: 1, km: 1e3, dm: 0.1, cm: 0.01, mm: 1e-3, µm: 1e-6, μm: 1e-6, in: 0.0254, ft: 0.3048 },
   temperature: { K: 1, '°C': [1, 273.15], '°F': [5 / 9, 459.67 * (5 / 9)] },
   voltage: { V: 1, kV: 1e3, mV: 1e-3, µV: 1e-6, μV: 1e-6 },
   current: { A: 1, kA: 1e3, mA: 1e-3, µA: 1e-6, μA: 1e-6 },
+  capacitance: { F: 1, mF: 1e-3, µF: 1e-6, μF: 1e-6, nF: 1e-9, pF: 1e-12 },
   resistance: { Ω: 1, kΩ: 1e3, MΩ: 1e6, mΩ: 1e-3, ohm: 1, kohm: 1e3, Mohm: 1e6 },
   mass: { kg: 1, g: 1e-3, t: 1e3, mg: 1e-6 },
   force: { N: 1, kN: 1e3, MN: 1e6 },
@@ -22,7 +23,12 @@ const scales: Readonly<Record<string, Readonly<Record<string, number | readonly 
   'volume flow': { 'l/min': 1, 'l/h': 1 / 60, 'l/s': 60, 'm³/h': 1e3 / 60, 'm3/h': 1e3 / 60, 'm³/min': 1e3, 'm3/min': 1e3 },
   speed: { 'm/s': 1, 'm/min': 1 / 60, 'mm/s': 1e-3, 'mm/min': 1e-3 / 60 },
   frequency: { Hz: 1, kHz: 1e3, MHz: 1e6 },
-  'rotational speed': { '1/min': 1, rpm: 1, 'r/min': 1 },
+  'rotational speed': { '1/min': 1, rpm: 1, 'r/min': 1, 'rad/s': 30 / Math.PI },
+  'moment of inertia': { 'kg·m²': 1, kg·m2: 1, kgm2: 1, 'kgm²': 1, 'kg m²': 1, 'kg·cm²': 1e-4, 'g·m²': 1e-3 },
+  'viscous drag': { 'Nm·s/rad': 1, 'Nms/rad': 1 },
+  angle: { rad: 1, mrad: 1e-3, '°': Math.PI / 180 },
+  'spring rate': { 'N/m': 1, 'N/mm': 1e3, 'N/cm': 100, 'kN/m': 1e3 },
+  'torsion rate': { 'Nm/rad': 1, 'Nm/°': 180 / Math.PI },
   conductivity: { 'S/m': 1, 'mS/cm': 0.1, 'µS/cm': 1e-4, 'μS/cm': 1e-4 },
 }
 
@@ -41,6 +47,12 @@ const qualifier = /\s+\(?(?:a\.?c\.?|d\.?c\.?|c\.?[ac]\.?|rms|g)\)?$/i
 /** The scale of a unit; undefined for one that we do not compare with others: `%`, `pH`, `pcs`. */
 export function scaleOf(unit: string): UnitScale | undefined {
   return byUnit.get(unit.replace(qualifier, ''))
+}
+
+/** Every unit of the quantity that a unit measures. */
+export function unitsOf(unit: string): string[] {
+  const quantity = scaleOf(unit)?.quantity
+  return [...byUnit].flatMap(([other, scale]) => (scale.quantity === quantity ? [other] : []))
 }
 
 /** A value in another unit of the same quantity. Undefined where the two cannot be compared. */

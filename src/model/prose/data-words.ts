@@ -16,8 +16,8 @@ export function* dataWords(machine: LinkedMachine): Iterable<Words> {
   for (const source of machine.energy) yield* energyWords(source)
 }
 
-function* energyWords({ name, hazard, dissipate, waitBasis, verify }: EnergySource): Iterable<Words> {
-  yield* written(name, hazard, dissipate, waitBasis, verify.method, verify.expect)
+function* energyWords({ name, hazard, dissipate, waitBasis, watch, verify }: EnergySource): Iterable<Words> {
+  yield* written(name, hazard, dissipate, waitBasis, watch, verify.method, verify.expect)
 }
 
 function* pointWords({ safe, service, place, hardware, tagOut }: IsolationPoint): Iterable<Words> {

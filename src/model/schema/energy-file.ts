@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { fits, identifier, quantity, words } from './common.ts'
+import { store } from './store.ts'
 
 /** Forms of energy and the letter that marks their isolation points. */
 export const energyForms = {
@@ -65,7 +66,17 @@ const source = z.strictObject({
   from: identifier.optional().describe('The source that feeds this one, where it is a branch with an isolating device of its own'),
   isolation: z.array(identifier).describe('Numbers of the points that cut it off'),
   stored: z.boolean().describe('Energy remains after isolation'),
+  store: z
+    .array(store)
+    .min(1)
+    .refine((stores) => new Set(stores.map(({ kind }) => kind)).size === 1, {
+      params: { wants: 'mixes kinds of stores', help: 'write a source for each kind: each has its own release and proof' },
+    })
+    .optional()
+    .describe('What holds the energy, for the computed energy and waiting time; of several, such as drives, the slowest counts'),
+  delayNotice: z.boolean().optional().describe('The enclosure carries a notice with the time to wait before it is opened'),
   reaccumulates: z.boolean().optional().describe('Can build up again while locked out'),
+  watch: words.optional().describe('How it is kept in view until the work is done: a gauge, an open vent, the proof again every so many minutes'),
   dissipate: words.optional().describe('How to release or restrain what remains'),
   waitS: z.number().positive().optional().describe('Waiting time in seconds, from the data sheet or measured'),
   waitBasis: words.optional().describe('Where the waiting time comes from'),
