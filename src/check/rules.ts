@@ -108,6 +108,7 @@ import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedIsolationPoint } from './rules/unused-isolation-point.ts'
 import { unusedPart } from './rules/unused-part.ts'
+import { waitTooShort } from './rules/wait-too-short.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 import { wrongContact } from './rules/wrong-contact.ts'
 import { wrongKind } from './rules/wrong-kind.ts'
@@ -225,6 +226,7 @@ export const rules: readonly Rule[] = [
   unusedDrawing,
   unusedIsolationPoint,
   unusedPart,
+  waitTooShort,
   wearPartWithoutTask,
   wrongContact,
   wrongKind,

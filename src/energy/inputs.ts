@@ -25,7 +25,7 @@ export const inputKinds = {
   gaugePressurePa: from('pressure', 'p', 'Pa'),
   atmospherePa: above('atmosphere', 'pₐ', 'Pa'),
   volumeM3: above('volume', 'V', 'm³'),
-  adiabaticExponent: { quantity: 'adiabaticExponent', letter: 'k', unit: '1', takes: 'more than one' },
+  adiabaticExponent: { quantity: 'gas', letter: 'k', unit: '1', takes: 'more than one' },
   energyJ: from('energy', 'E', 'J'),
   scaledDistance: above('scaledDistance', 'Rₛ', 'm/kg^(1/3)'),
   prechargePa: above('precharge', 'p₀', 'Pa'),
