@@ -36,6 +36,7 @@ import { inspectionOverdue } from './rules/inspection-overdue.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
+import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
@@ -154,6 +155,7 @@ export const rules: readonly Rule[] = [
   linkedHeadingWithoutId,
   lockoutProvisionMissing,
   lookAlikeTag,
+  missingDelayNotice,
   notFitted,
   overlappingAddress,
   partAgainstKind,
