@@ -33,6 +33,7 @@ import { halfPosition } from './rules/half-position.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
+import { incompleteStore } from './rules/incomplete-store.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
@@ -152,6 +153,7 @@ export const rules: readonly Rule[] = [
   incompleteLockout,
   incompleteSafetyMessage,
   inspectionOverdue,
+  incompleteStore,
   linkedHeadingWithoutId,
   lockoutProvisionMissing,
   lookAlikeTag,
