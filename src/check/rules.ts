@@ -31,6 +31,7 @@ import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
+import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
@@ -151,6 +152,7 @@ export const rules: readonly Rule[] = [
   formatWithoutSetting,
   halfPosition,
   incompleteLockout,
+  impossibleStore,
   incompleteSafetyMessage,
   inspectionOverdue,
   incompleteStore,
