@@ -63,6 +63,7 @@ import { signalNotOnSheet } from './rules/signal-not-on-sheet.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
 import { stockOfSupersededPart } from './rules/stock-of-superseded-part.ts'
+import { storeNotStored } from './rules/store-not-stored.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { successorOfAnotherKind } from './rules/successor-of-another-kind.ts'
 import { supersededDrawing } from './rules/superseded-drawing.ts'
@@ -184,6 +185,7 @@ export const rules: readonly Rule[] = [
   sourceWithoutIsolation,
   spareWithDevice,
   stockOfSupersededPart,
+  storeNotStored,
   storedEnergyWithoutRelease,
   successorOfAnotherKind,
   supersededDrawing,
