@@ -7,6 +7,7 @@ import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
+import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { contactContradicted } from './rules/contact-contradicted.ts'
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   areaLeftEnergised,
   bareNumber,
   bareTag,
+  buildUpWithoutWatch,
   cardWithoutSignals,
   channelOutOfRange,
   contactContradicted,
