@@ -1,4 +1,5 @@
 import type { Rule } from './rule.ts'
+import { accumulatorBeyondLimits } from './rules/accumulator-beyond-limits.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
@@ -122,6 +123,7 @@ import { wrongSignalState } from './rules/wrong-signal-state.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
+  accumulatorBeyondLimits,
   addressAgainstType,
   addressGrammar,
   addressNotInIoList,
