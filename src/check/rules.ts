@@ -40,6 +40,7 @@ import { incompleteStore } from './rules/incomplete-store.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
+import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
@@ -164,6 +165,7 @@ export const rules: readonly Rule[] = [
   linkedHeadingWithoutId,
   lockoutProvisionMissing,
   lookAlikeTag,
+  magnitudeAgainstStore,
   missingDelayNotice,
   notFitted,
   overlappingAddress,
