@@ -1,7 +1,7 @@
 import { accumulatorEnergy } from './accumulator.ts'
 import { burnThresholdC, type Surface } from './burn-threshold.ts'
 import { capacitorEnergy } from './capacitor.ts'
-import { compressedOilEnergy } from './compressed-oil.ts'
+import { compressedLiquidEnergy } from './compressed-liquid.ts'
 import { standardAtmospherePa } from './constants.ts'
 import { coolDownTime } from './cool-down.ts'
 import { dischargeTime } from './discharge.ts'
@@ -19,7 +19,7 @@ export type StoreKind =
   | 'capacitor'
   | 'receiver'
   | 'accumulator'
-  | 'compressed-oil'
+  | 'compressed-liquid'
   | 'raised-load'
   | 'spring'
   | 'torsion-spring'
@@ -47,8 +47,8 @@ export function energyOfStore({ kind, given }: Store): Result | undefined {
       return isentropicGasEnergy(all)
     case 'accumulator':
       return accumulatorEnergy({ ...all, prechargePa: absolute(all.prechargePa), highestPressurePa: absolute(all.highestPressurePa) })
-    case 'compressed-oil':
-      return compressedOilEnergy(all)
+    case 'compressed-liquid':
+      return compressedLiquidEnergy(all)
     case 'raised-load':
       return raisedLoadEnergy(all)
     case 'spring':

@@ -1,6 +1,6 @@
-import { type Computed, type Input, isComputed, type NotComputed } from './law.ts'
+import { type Input, isComputed, type NotComputed } from './law.ts'
 import { roundedUpS } from './round-up.ts'
-import { type Store, waitOfStore } from './store.ts'
+import { type Store, type StoreKind, waitOfStore } from './store.ts'
 
 /** What this needs of an energy source. */
 export interface StoringSource {
@@ -16,6 +16,8 @@ export interface Wait {
   seconds: number
   /** `computed` from the store, or `stated` by the author (`waitBasis` says from what). The longer one counts. */
   basis: 'computed' | 'stated'
+  /** What takes so long: a hot body cools by itself, and may be drained before. Absent where only a stated time is there. */
+  of: StoreKind | undefined
   /** Of the computed time; absent, and no inputs, where only a stated one is there. */
   formula: string | undefined
   inputs: readonly Input[]
@@ -28,27 +30,17 @@ export interface Wait {
  */
 export function waitOfSource({ stored, stores, waitS }: StoringSource): Wait | NotComputed | undefined {
   if (!stored) return undefined
-  const slowest = slowestOf(stores)
-  const stated: Wait | undefined = waitS === undefined ? undefined : { seconds: waitS, basis: 'stated', formula: undefined, inputs: [] }
-  if (slowest && isComputed(slowest)) {
-    const { value, formula, inputs } = slowest
-    return stated && stated.seconds >= value ? { ...stated, formula, inputs } : { seconds: roundedUpS(value), basis: 'computed', formula, inputs }
+  const results = stores.map((store) => ({ of: store.kind, wait: waitOfStore(store) }))
+  const missing = results.flatMap(({ wait }) => (wait === undefined || isComputed(wait) ? [] : 'notComputed' in wait ? wait.notComputed : wait.of))
+  if (waitS === undefined) {
+    // What is missing of any of them hides which is the slowest.
+    if (missing.length > 0) return { notComputed: [...new Set(missing)] }
+    if (stores.length === 0) return { notComputed: ['store'] }
   }
-  if (!stated) return slowest ?? (stores.length === 0 ? { notComputed: ['store'] } : undefined)
-  const longest = longestOf(stores)
-  return longest && longest.value > stated.seconds
-    ? { seconds: roundedUpS(longest.value), basis: 'computed', formula: longest.formula, inputs: longest.inputs }
-    : stated
-}
-
-/** The longest time of all stores; what is missing or impossible in any of them hides which that is. */
-export function slowestOf(stores: readonly Store[]): Computed | NotComputed | undefined {
-  const waits = stores.map(waitOfStore)
-  const missing = waits.flatMap((wait) => (wait === undefined || isComputed(wait) ? [] : 'notComputed' in wait ? wait.notComputed : wait.of))
-  return missing.length > 0 ? { notComputed: [...new Set(missing)] } : longestOf(stores)
-}
-
-function longestOf(stores: readonly Store[]): Computed | undefined {
-  const computed = stores.map(waitOfStore).flatMap((wait) => (wait && isComputed(wait) ? [wait] : []))
-  return computed.reduce<Computed | undefined>((longest, it) => (longest && longest.value >= it.value ? longest : it), undefined)
+  const computed = results.flatMap(({ of, wait }) => (wait && isComputed(wait) ? [{ of, wait }] : []))
+  const slowest = computed.reduce<(typeof computed)[number] | undefined>((a, b) => (a && a.wait.value >= b.wait.value ? a : b), undefined)
+  if (!slowest) return waitS === undefined ? undefined : { seconds: waitS, basis: 'stated', of: undefined, formula: undefined, inputs: [] }
+  const { value, formula, inputs } = slowest.wait
+  const isStated = waitS !== undefined && waitS >= value
+  return { seconds: isStated ? waitS : roundedUpS(value), basis: isStated ? 'stated' : 'computed', of: slowest.of, formula, inputs }
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import * as accumulator from '../../src/energy/accumulator.ts'
 import * as capacitor from '../../src/energy/capacitor.ts'
-import * as oil from '../../src/energy/compressed-oil.ts'
+import * as oil from '../../src/energy/compressed-liquid.ts'
 import * as cooling from '../../src/energy/cool-down.ts'
 import * as peak from '../../src/energy/dc-bus-peak.ts'
 import * as discharge from '../../src/energy/discharge.ts'
@@ -107,7 +107,7 @@ describe('more stored energy never gives a shorter wait, nor less energy', () =>
     ['receiver', 'volumeM3'],
     ['accumulator', 'volumeM3'],
     ['accumulator', 'highestPressurePa'],
-    ['compressed-oil', 'gaugePressurePa'],
+    ['compressed-liquid', 'gaugePressurePa'],
     ['raised-load', 'massKg'],
     ['raised-load', 'heightM'],
     ['spring', 'deflectionM'],

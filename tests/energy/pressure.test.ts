@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { accumulatorEnergy, gasVolume, usableOil } from '../../src/energy/accumulator.ts'
 import { brokenAccumulatorLimits } from '../../src/energy/accumulator-limits.ts'
-import { compressedOilEnergy } from '../../src/energy/compressed-oil.ts'
+import { compressedLiquidEnergy } from '../../src/energy/compressed-liquid.ts'
 import { availableGasWork, brodeGasEnergy, highGasEnergyJ, isentropicGasEnergy, isothermalGasWork } from '../../src/energy/gas-energy.ts'
 import { isComputed } from '../../src/energy/law.ts'
 import { pressureTestEnergy, scaledTestDistance, testDistance, tntMass } from '../../src/energy/pressure-test.ts'
@@ -120,5 +120,5 @@ test('F16, F17: precharge against working pressure', () => {
 
 // Bulk modulus of mineral oil from memory.
 test('F18: 50 l of oil at 250 bar', () => {
-  expectValue(compressedOilEnergy({ gaugePressurePa: 250 * bar, volumeM3: 0.05, bulkModulusPa: 1.5e9 }), 10_420, 10)
+  expectValue(compressedLiquidEnergy({ gaugePressurePa: 250 * bar, volumeM3: 0.05, bulkModulusPa: 1.5e9 }), 10_420, 10)
 })

@@ -14,7 +14,13 @@ test('nothing stored, nothing to wait for', () => {
 
 test('nothing known of what it stores', () => {
   expect(waitOfSource({ stored: true, stores: [], waitS: undefined })).toEqual({ notComputed: ['store'] })
-  expect(waitOfSource({ stored: true, stores: [], waitS: 300 })).toEqual({ seconds: 300, basis: 'stated', formula: undefined, inputs: [] })
+  expect(waitOfSource({ stored: true, stores: [], waitS: 300 })).toEqual({
+    seconds: 300,
+    basis: 'stated',
+    of: undefined,
+    formula: undefined,
+    inputs: [],
+  })
 })
 
 test('what only an act makes harmless', () => {
@@ -26,6 +32,7 @@ test('computed, with formula and inputs, rounded up', () => {
   expect(waitOfSource({ stored: true, stores: [bus(22e3)], waitS: undefined })).toEqual({
     seconds: 120,
     basis: 'computed',
+    of: 'capacitor',
     formula: 't = R·C·ln(V₀/V)',
     inputs: [
       { name: 'capacitanceF', letter: 'C', value: 2200e-6, unit: 'F' },

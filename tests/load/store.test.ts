@@ -35,7 +35,10 @@ test.each([
   ['{ kind: torsion-spring, torsionRate: { value: 2, unit: Nm/rad }, angle: { value: 90, unit: ° } }', 2.4674],
   ['{ kind: raised-load, mass: { value: 1.2, unit: t }, height: { value: 45, unit: cm } }', 5295.6],
   ['{ kind: rotor, momentOfInertia: { value: 1.8, unit: kg·m² }, speed: { value: 1500, unit: 1/min } }', 22_207],
-  ['{ kind: compressed-oil, pressure: { value: 250, unit: bar }, volume: { value: 50, unit: l }, bulkModulus: { value: 1.5, unit: GPa } }', 10_417],
+  [
+    '{ kind: compressed-liquid, pressure: { value: 250, unit: bar }, volume: { value: 50, unit: l }, bulkModulus: { value: 1.5, unit: GPa } }',
+    10_417,
+  ],
   ['{ kind: vacuum, volume: { value: 1, unit: m³ } }', 101_325],
 ])('%s holds %d J', (store, joule) => {
   const [first] = sourceWith(`[${store}]`).stores

@@ -20,10 +20,10 @@ export const storeQuantities = {
     lowestPressure: ['lowestPressurePa', 'Pa', 'Lowest working gauge pressure'],
     highestPressure: ['highestPressurePa', 'Pa', 'Highest working gauge pressure'],
   },
-  'compressed-oil': {
+  'compressed-liquid': {
     pressure: ['gaugePressurePa', 'Pa', 'Highest gauge pressure'],
-    volume: ['volumeM3', 'm³', 'Volume of the oil'],
-    bulkModulus: ['bulkModulusPa', 'Pa', 'Of the oil, from its data sheet'],
+    volume: ['volumeM3', 'm³', 'Volume of the liquid'],
+    bulkModulus: ['bulkModulusPa', 'Pa', 'Of the liquid, from its data sheet'],
   },
   'raised-load': {
     mass: ['massKg', 'kg', 'All that falls together'],
@@ -75,7 +75,7 @@ const further = {
     exponent: z.number().min(1).optional().describe('1 for changes slower than about 3 min, 1.4 for fast ones'),
     makersRatio: z.number().positive().optional().describe('Highest pressure over precharge by its data sheet, where more than 4'),
   },
-  'compressed-oil': {},
+  'compressed-liquid': {},
   'raised-load': {},
   spring: {},
   'torsion-spring': {},
@@ -118,7 +118,7 @@ export const store = z.discriminatedUnion('kind', [
     params: { wants: 'stands beside `gas`', help: 'keep one of them' },
   }),
   kind('accumulator'),
-  kind('compressed-oil'),
+  kind('compressed-liquid'),
   kind('raised-load'),
   kind('spring'),
   kind('torsion-spring'),

@@ -1,7 +1,7 @@
 import { law } from './law.ts'
 
-/** Energy in joule of a liquid under pressure. Mineral oil has a bulk modulus of about 1.5 GPa (from memory). */
-export const compressedOilEnergy = law({
+/** Energy in joule of a liquid under pressure. Bulk modulus from memory: mineral oil about 1.5 GPa, water about 2.2 GPa. */
+export const compressedLiquidEnergy = law({
   formula: 'E = p²·V/(2·K)',
   unit: 'J',
   inputs: ['gaugePressurePa', 'volumeM3', 'bulkModulusPa'],
