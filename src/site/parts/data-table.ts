@@ -4,6 +4,7 @@ import { address } from '../address.ts'
 import { type Context, langOf } from '../context.ts'
 import { rangeOf } from './fact.ts'
 import { quantities, reactionLabel, spareLabel } from './said.ts'
+import { energyText, waitText } from './stored-energy.ts'
 
 export interface TableQuery {
   of: 'devices' | 'signals' | 'alarms' | 'parts' | 'energy' | 'formats' | 'isolation'
@@ -29,7 +30,7 @@ export interface TableData {
 
 /** A table of the machine's data, as a page asks for it. */
 export function tableOf(context: Context, { of, area, type, spare }: TableQuery): TableData {
-  const { machine, graph, labels, link, say } = context
+  const { machine, graph, labels, language, link, say } = context
   const words = (it: Words | undefined): TableCell => {
     const said = it && say(it)
     return said ? { text: said.text, lang: langOf(context, said) } : { text: '' }
@@ -85,12 +86,14 @@ export function tableOf(context: Context, { of, area, type, spare }: TableQuery)
       }
     case 'energy':
       return {
-        headings: [labels.energy, labels.magnitude, labels.hazard, labels.isolationPoint],
+        headings: [labels.energy, labels.magnitude, labels.storedEnergy, labels.waitingTime, labels.hazard, labels.isolationPoint],
         rows: machine.energy
           .filter((it) => inAreas(it, area))
           .map((it) => [
             words(it.name),
             { text: quantities(it.magnitude) },
+            { text: energyText(it, labels, language) ?? '' },
+            { text: waitText(it, labels, language)?.text ?? '' },
             words(it.hazard),
             { text: it.isolation.map(({ point, tag }) => `${point.value} ${tag.value}`).join(', ') || labels.noIsolation },
           ]),

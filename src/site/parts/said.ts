@@ -62,7 +62,9 @@ export function intervalLabel(labels: Labels, { every, unit }: { every: number; 
 
 /** A waiting time in the unit that reads best; never rounded down. */
 export function waitLabel(labels: Labels, waitS: number): string {
-  return waitS < 120 ? fill(labels.seconds, { seconds: Math.ceil(waitS) }) : fill(labels.minutesLong, { minutes: Math.ceil(waitS / 60) })
+  if (waitS < 120) return fill(labels.seconds, { seconds: Math.ceil(waitS) })
+  const minutes = Math.ceil(waitS / 60)
+  return minutes < 120 ? fill(labels.minutesLong, { minutes }) : fill(labels.hoursLong, { hours: Math.floor(minutes / 60), minutes: minutes % 60 })
 }
 
 /** The heading of a phase of a lockout. */

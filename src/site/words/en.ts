@@ -1,6 +1,8 @@
 import { enLockout } from './en-lockout.ts'
+import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
+  ...storedEnergyEn,
   languageName: 'English',
   model: 'Model',
   serial: 'Serial no.',
@@ -277,6 +279,7 @@ export const en = {
   shown: '{count} shown',
   seconds: '{seconds} s',
   minutesLong: '{minutes} min',
+  hoursLong: '{hours} h {minutes} min',
   missingPage: 'not in this manual',
   searchResults: '{count} found',
   searchOneResult: '1 found',

@@ -1,7 +1,9 @@
 import { esLockout } from './es-lockout.ts'
 import type { Labels } from './labels.ts'
+import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
+  ...storedEnergyEs,
   languageName: 'Español',
   model: 'Modelo',
   serial: 'N.º de serie',
@@ -278,6 +280,7 @@ export const es: Labels = {
   shown: '{count} en la lista',
   seconds: '{seconds} s',
   minutesLong: '{minutes} min',
+  hoursLong: '{hours} h {minutes} min',
   missingPage: 'no está en este manual',
   searchResults: '{count} resultados',
   searchOneResult: '1 resultado',
