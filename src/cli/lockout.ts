@@ -1,11 +1,12 @@
 import { advice, suggestFrom } from '../check/suggest.ts'
-import { lockoutOfPage } from '../energy/lockout-of-page.ts'
+import { lockoutOfPage, waitInSequence } from '../energy/lockout-of-page.ts'
 import { graphOf } from '../model/graph.ts'
 import { lockoutPhases } from '../model/lockout-phases.ts'
 import { isIn } from '../model/machine.ts'
 import { speak, type Words } from '../model/words.ts'
 import { shownBody } from '../site/older-text.ts'
-import { phaseLabel, waitLabel } from '../site/parts/said.ts'
+import { phaseLabel } from '../site/parts/said.ts'
+import { waitText } from '../site/parts/stored-energy.ts'
 import { stepText } from '../site/step-text.ts'
 import { labelsOf } from '../site/words/labels.ts'
 import { checkFolder, countFindings } from './load.ts'
@@ -56,9 +57,14 @@ export async function run(options: Options): Promise<number> {
     ...(step.source === undefined ? {} : { source: step.source }),
     ...(step.stillEnergised === undefined ? {} : { stillEnergised: step.stillEnergised }),
   }))
-  const waits = lockout.sources.flatMap((source) =>
-    source.waitS === undefined ? [] : [{ source: source.id.value, seconds: source.waitS, basis: source.waitBasis ? said(source.waitBasis) : '' }],
-  )
+  const waits = lockout.sources.flatMap((source): Record<string, unknown>[] => {
+    const wait = waitInSequence(source)
+    if (!wait) return []
+    if ('notComputed' in wait) return [{ source: source.id.value, notComputed: wait.notComputed }]
+    const { seconds, basis, formula, inputs } = wait
+    const stated = basis === 'stated' && source.waitBasis ? { statedFrom: said(source.waitBasis) } : {}
+    return [{ source: source.id.value, seconds, basis, ...stated, ...(formula === undefined ? {} : { formula, inputs }) }]
+  })
   if (options.get('format') === 'json') {
     process.stdout.write(`${JSON.stringify({ id: page.name, number: page.frontmatter.number, points, steps, waits }, null, 2)}\n`)
     return 0
@@ -72,7 +78,10 @@ export async function run(options: Options): Promise<number> {
     '',
     labels.isolationBoard,
     ...points.map((it) => `  ${it.point.padEnd(4)}${it.tag.padEnd(10)}${it.safe}  ·  ${it.place}  ·  ${it.hardware}`),
-    ...waits.map((it) => `  ${waitLabel(labels, it.seconds)}  ·  ${it.source}  ·  ${it.basis}`),
+    ...lockout.sources.flatMap((source) => {
+      const wait = waitText(source, labels, language)
+      return wait ? [`  ${said(source.name)}: ${wait.text}${wait.basis ? `  ·  ${said(wait.basis)}` : ''}`] : []
+    }),
     ...lockoutPhases.flatMap((phase) => {
       const own = steps.filter((step) => step.phase === phase)
       return own.length === 0 ? [] : ['', phaseLabel(labels, phase), ...own.map(({ text }, index) => `  ${String(index + 1).padStart(2)}. ${text}`)]

@@ -3,7 +3,9 @@ import type { Graph } from '../model/graph.ts'
 import { type WrittenPhase, writtenPhases } from '../model/lockout-phases.ts'
 import type { EnergySource, IsolationPoint, Page } from '../model/machine.ts'
 import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
+import type { NotComputed } from './law.ts'
 import { composeSequence, type LockoutStep, type WrittenStep } from './lockout-sequence.ts'
+import { type Wait, waitOfSource } from './wait-of-source.ts'
 
 /** A lockout as one unit has it. */
 export interface Lockout {
@@ -24,7 +26,7 @@ export function lockoutOfPage(page: Page<'lockout'>, graph: Graph, body: Root = 
       id: source.id.value,
       points: source.isolation.map(({ point }) => point.value),
       stored: source.stored,
-      waits: source.waitS !== undefined,
+      waits: waitInSequence(source) !== undefined,
       reaccumulates: source.reaccumulates,
       voltageTest: source.verify.by.includes('voltage-test'),
       tryOut: source.verify.by.includes('try-out'),
@@ -34,6 +36,17 @@ export function lockoutOfPage(page: Page<'lockout'>, graph: Graph, body: Root = 
     tools: (page.frontmatter.tools ?? []).length > 0,
   })
   return { page, sources, points, steps }
+}
+
+/**
+ * The wait that a sequence holds for a source, or what is missing for it. None where an act makes it harmless, where
+ * nothing is said of what it stores, and where a hot body would cool by itself: it is drained, or measured until it is cool.
+ */
+export function waitInSequence(source: EnergySource): Wait | NotComputed | undefined {
+  const wait = waitOfSource(source)
+  if (!wait) return undefined
+  if ('notComputed' in wait) return wait.notComputed.includes('store') ? undefined : wait
+  return wait.of === 'hot-body' && wait.basis === 'computed' ? undefined : wait
 }
 
 /** The steps of the author, with the phase of the `<Steps>` that they stand in. */

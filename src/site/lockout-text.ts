@@ -1,9 +1,10 @@
-import type { Lockout } from '../energy/lockout-of-page.ts'
+import { type Lockout, waitInSequence } from '../energy/lockout-of-page.ts'
 import type { LockoutStep } from '../energy/lockout-sequence.ts'
 import type { Spoken, Words } from '../model/words.ts'
 import { waitLabel } from './parts/said.ts'
 import { fill } from './words/fill.ts'
 import type { Labels } from './words/labels.ts'
+import { quantityName } from './words/quantities.ts'
 
 /** A stretch of a composed step: plain words, the label of a device, or a text of the data in its own language. */
 export type Piece = string | { tag: string } | { said: Spoken }
@@ -24,7 +25,7 @@ export interface Speaker {
 export function composedText(
   { act, point: pointId, source: sourceId }: LockoutStep<unknown>,
   lockout: Lockout,
-  { labels, say }: Speaker,
+  { labels, language, say }: Speaker,
 ): ComposedText {
   const point = lockout.points.find((it) => it.point.value === pointId)
   const source = lockout.sources.find(({ id }) => id.value === sourceId)
@@ -62,8 +63,14 @@ export function composedText(
       const { dissipate } = of(source)
       return dissipate ? { pieces: [{ said: say(dissipate) }] } : ofSource(labels.doReleaseStored)
     }
-    case 'wait':
-      return { pieces: fillPieces(fill(labels.doWait, { time: waitLabel(labels, of(of(source).waitS)) }), { name: { said: say(of(source).name) } }) }
+    case 'wait': {
+      const wait = waitInSequence(of(source))
+      const label =
+        wait && 'seconds' in wait
+          ? fill(labels.doWait, { time: waitLabel(labels, wait.seconds) })
+          : fill(labels.doWaitUnknown, { missing: (wait?.notComputed ?? []).map((name) => quantityName(language, name)).join(', ') })
+      return { pieces: fillPieces(label, { name: { said: say(of(source).name) } }) }
+    }
     case 'clear-people':
       return plain(labels.doClearPeople)
     case 'prove-tester':

@@ -18,6 +18,7 @@ export const enLockout = {
   doFurtherLocks: 'Each further person puts a lock of their own on every point, or on the group lockbox that holds the keys.',
   doReleaseStored: 'Release what is left of: {name}.',
   doWait: 'Wait {time}: {name}.',
+  doWaitUnknown: 'Do not go on: the waiting time of {name} is not computed. Missing: {missing}.',
   doClearPeople: 'Make sure that nobody stands in the danger zone.',
   doProveTester: 'Prove the voltage tester on a known source.',
   doProveTesterAgain: 'Prove the voltage tester on the known source again.',

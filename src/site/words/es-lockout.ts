@@ -20,6 +20,7 @@ export const esLockout: { readonly [K in keyof typeof enLockout]: string } = {
   doFurtherLocks: 'Cada persona adicional pone su propio candado en cada punto, o en la caja de bloqueo que guarda las llaves.',
   doReleaseStored: 'Elimine lo que queda de: {name}.',
   doWait: 'Espere {time}: {name}.',
+  doWaitUnknown: 'No siga: el tiempo de espera de {name} no está calculado. Falta: {missing}.',
   doClearPeople: 'Asegúrese de que no hay nadie en la zona de peligro.',
   doProveTester: 'Compruebe el detector de tensión en una fuente conocida.',
   doProveTesterAgain: 'Compruebe otra vez el detector de tensión en la fuente conocida.',
