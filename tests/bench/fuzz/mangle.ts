@@ -192,9 +192,9 @@ export function mangled(text: string, random: Random): string {
   return out
 }
 
-/** Bytes of a text with some of them changed, or cut in the middle of a character. */
-export function mangledBytes(text: string, random: Random): Uint8Array {
-  const bytes = new TextEncoder().encode(text)
+/** The bytes with some of them changed, or cut in the middle of a character. */
+export function mangledBytes(original: Uint8Array, random: Random): Uint8Array {
+  const bytes = original.slice()
   for (let left = 1 + random.below(20); left > 0 && bytes.length > 0; left--) bytes[random.below(bytes.length)] = random.below(256)
   return random.below(3) === 0 ? bytes.slice(0, random.below(bytes.length + 1)) : bytes
 }
