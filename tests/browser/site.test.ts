@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium, type OpenedPage, openPage } from './chromium.ts'
+import { isInWindow, markedZones } from './marked-zones.ts'
 import { type Served, serveFolder } from './serve.ts'
 
 /** One page of every kind. */
@@ -214,6 +215,16 @@ describe.each([
       await page.getByRole('button', { name: 'Whole sheet' }).tap()
       expect(await drawing.getAttribute('viewBox')).toBe(whole)
       await page.getByRole('button', { name: 'Close' }).tap()
+    })
+  })
+
+  test('a link with a zone opens the sheet with the zone marked and in view', async () => {
+    await onPage(panel, async (page) => {
+      await page.goto(address('components/destacking-lift.html'))
+      await page.getByRole('link', { name: /E-104.*zone C4/ }).tap()
+      await expect.poll(() => page.url()).toMatch(/drawings\/E-104\.html#zone-C4$/i)
+      await expect.poll(() => markedZones(page)).toEqual([true])
+      await expect.poll(() => isInWindow(page)).toBe(true)
     })
   })
 
