@@ -27,6 +27,7 @@ import { signalsOfSymbols } from './symbols/signals-of-symbols.ts'
 import { tagPattern } from './symbols/tag-pattern.ts'
 import { loadTable, type TableRows, unreadTable } from './table.ts'
 import { tableReferences } from './table-references.ts'
+import { reportUnlistedDrawings } from './unlisted-drawings.ts'
 import { parseYaml } from './yaml.ts'
 
 /**
@@ -185,6 +186,7 @@ export function loadMachine(
     images: images(machine, shared),
     inputs: inputs(machine, shared, sink),
   }
+  if (file.data.drawings && wholeTable(register)) reportUnlistedDrawings(everything.drawings, referencesOf(everything), machine, sink)
   const accepted = loadOptional(machine, 'accepted.yaml', read)
   const lost: LostData[] = [
     ...Object.values(tables).flatMap((table) => table.lost),
@@ -204,6 +206,9 @@ export function loadMachine(
     acceptances: accepted ? loadAccepted(accepted, machine, shared, sink) : [],
   })
 }
+
+/** Every reference, whatever the unit. */
+const referencesOf = ({ references, pages }: Everything) => [...references, ...pages.flatMap((page) => page.references)]
 
 /** The rows of a table of which none is lost. */
 const wholeTable = <T extends TableName>({ rows, broken, readable }: TableRows<T>) => (readable && broken.length === 0 ? rows : undefined)

@@ -210,6 +210,12 @@ export const loadRules = {
     'A drawing lies in the folder as SVG and as PDF.',
     'It is uncertain which of them is the drawing that was released.',
   ),
+  unlistedDrawing: rule(
+    'unlisted-drawing',
+    'A drawing file has no row in the drawing register.',
+    'The manual leaves the drawing out, and the reader does not learn that there is one.',
+    'warning',
+  ),
 } as const satisfies Record<string, RuleTexts>
 
 /** Takes what a loader finds. */
