@@ -29,7 +29,9 @@ export function cellText({ kind, value, style }: RawCell, { formats, is1904 }: W
   if (kind !== 'number' || Number.isNaN(number)) return { value, place }
   if (Math.abs(number) >= 1e15) {
     const problem = {
-      message: `the cell holds a number of ${BigInt(Math.trunc(number)).toString().replace('-', '').length} digits, and a spreadsheet keeps 15 of them`,
+      message: Number.isFinite(number)
+        ? `the cell holds a number of ${BigInt(Math.trunc(number)).toString().replace('-', '').length} digits, and a spreadsheet keeps 15 of them`
+        : `the cell holds \`${value}\`, which is above every number that a spreadsheet keeps`,
       place,
       help: 'make the cell a text, and type all its digits again',
     }

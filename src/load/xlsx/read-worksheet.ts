@@ -54,7 +54,9 @@ export function readWorksheet({ parts, texts }: Workbook, { part }: Worksheet): 
 
   const openers: Record<string, (attribute: (name: string) => string | undefined) => void> = {
     row(attribute) {
-      row = Number(attribute('r') ?? row + 1)
+      const written = attribute('r')
+      row = written === undefined ? row + 1 : Number(written)
+      if (!Number.isInteger(row)) problem ??= `\`${written}\` stands for the number of a row`
       column = 0
       if (isTrue(attribute('hidden'))) hiddenRows.add(row)
     },
@@ -94,7 +96,7 @@ export function readWorksheet({ parts, texts }: Workbook, { part }: Worksheet): 
     if (problem !== undefined) return
     const text = type === 's' ? texts[Number(result)] : type === 'str' && result !== undefined ? unescaped(result) : result
     if (type === 's' && text === undefined) {
-      problem = `a cell in row ${row} names the text no. ${result}, which is not in the workbook`
+      problem = `a cell in row ${row} names the text no. \`${result}\`, which is not in the workbook`
       return
     }
     const cells = rows.get(row) ?? []

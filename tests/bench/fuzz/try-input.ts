@@ -1,3 +1,4 @@
+import { strFromU8, unzipSync } from 'fflate'
 import { readDrawingTexts } from '../../../src/load/pdf/drawing-texts.ts'
 import type { PdfText } from '../../../src/load/pdf/pdf-reader.ts'
 import { reportJson } from '../../../src/report/json.ts'
@@ -65,7 +66,17 @@ function faultsOf({ rule, message, note, help, place, related = [] }: Finding, f
 }
 
 /** Whether the author wrote it: the finding quotes what stands in a file. */
-const isWritten = (word: string, files: Input['files']) => [...files.values()].some((content) => decodeForPlaces(content).includes(word))
+const isWritten = (word: string, files: Input['files']) =>
+  [...files].some(([path, content]) => decodeForPlaces(content).includes(word) || (path.endsWith('.xlsx') && stands(word, content)))
+
+/** Whether a word stands in a part of a workbook. */
+function stands(word: string, content: string | Uint8Array): boolean {
+  try {
+    return Object.values(unzipSync(Buffer.from(content))).some((part) => strFromU8(part).includes(word))
+  } catch {
+    return false // no zip: nothing of it was read
+  }
+}
 
 /** A folder as a whole has the place of the file that it lacks. */
 function placeFault(place: Place, files: Input['files'], isPage: IsPage): string[] {

@@ -1,5 +1,6 @@
 import { type CellObject, read as readOracle } from '@e965/xlsx'
 import fc from 'fast-check'
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
 import { libreoffice, number, read, text, workbook } from './read.ts'
 
@@ -108,6 +109,16 @@ describe('numbers', () => {
 
   test('of more than 15 digits are a fault', () => {
     expect(only(number(1234567890123456))).toMatchObject({ fault: { rule: { id: 'long-number' } } })
+  })
+
+  test('above every number that a spreadsheet keeps are a fault', () => {
+    const parts = unzipSync(workbook([[text('what')], [number(7)]]))
+    const part = 'xl/worksheets/sheet1.xml'
+    const bytes = zipSync({ ...parts, [part]: strToU8(strFromU8(parts[part] ?? new Uint8Array()).replace('<v>7</v>', '<v>1e309</v>')) })
+    expect(read(bytes).rows[1]?.[0]?.fault).toMatchObject({
+      rule: { id: 'long-number' },
+      problem: { message: 'the cell holds `1e309`, which is above every number that a spreadsheet keeps', place: { cell: 'Parts!A2' } },
+    })
   })
 })
 

@@ -55,7 +55,12 @@ describe('one finding, and nothing read', () => {
     [
       'a text that is not there',
       changed(sheetPart, (xml) => xml.replace('<v>0</v>', '<v>77</v>')),
-      'the worksheet `Parts` cannot be read: a cell in row 1 names the text no. 77, which is not in the workbook',
+      'the worksheet `Parts` cannot be read: a cell in row 1 names the text no. `77`, which is not in the workbook',
+    ],
+    [
+      'a row without a number',
+      changed(sheetPart, (xml) => xml.replace('<row r="1"', '<row r="one"')),
+      'the worksheet `Parts` cannot be read: `one` stands for the number of a row',
     ],
     [
       'a row beyond all',
