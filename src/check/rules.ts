@@ -87,6 +87,7 @@ import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
 import { translationUnstamped } from './rules/translation-unstamped.ts'
 import { triggerDeviceNotListed } from './rules/trigger-device-not-listed.ts'
+import { unfoundedNoLockout } from './rules/unfounded-no-lockout.ts'
 import { unitAgainstSignal } from './rules/unit-against-signal.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
@@ -205,6 +206,7 @@ export const rules: readonly Rule[] = [
   tagTwiceOnPlan,
   taskWithoutInterval,
   taskWithoutLockout,
+  unfoundedNoLockout,
   technologyAgainstKind,
   titleOfAnotherDrawing,
   tooManySignals,

@@ -228,10 +228,15 @@ function frontmatterReferences(collection: Collection, frontmatter: object, yaml
   }
   const values = new Map<string, unknown>(Object.entries(frontmatter))
   for (const [key, kind] of Object.entries(pageReferences[collection])) {
-    const [list = '', property] = key.split('.')
-    const value = values.get(list)
-    if (!Array.isArray(value)) add(kind, value, [list])
-    else for (const [index, item] of value.entries()) add(kind, property ? item[property] : item, property ? [list, index, property] : [list, index])
+    const [first = '', property] = key.split('.')
+    const value = values.get(first)
+    const owners = Array.isArray(value) ? value.map((item, index) => ({ item, path: [first, index] })) : [{ item: value, path: [first] }]
+    for (const { item, path } of owners) {
+      const named = property === undefined ? item : item?.[property]
+      const at = property === undefined ? path : [...path, property]
+      if (Array.isArray(named)) for (const [index, each] of named.entries()) add(kind, each, [...at, index])
+      else add(kind, named, at)
+    }
   }
   return references
 }

@@ -80,12 +80,10 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
         ...(quote ? { help: `put it in quotes: \`"${written ?? String(value)}"\`` } : {}),
       }
     }
-    case 'invalid_value': {
-      const near = suggestKey(String(value), issue.values.map(String))
-      return { wants: `is ${valueName(value, written)}`, help: near ? `write \`${near}\`` : `write one of ${issue.values.join(', ')}` }
-    }
+    case 'invalid_value':
+      return oneOf(value, issue.values.map(String), written)
     case 'invalid_union':
-      if ('options' in issue && issue.options) return { wants: `is ${valueName(value, written)}`, help: `write one of ${issue.options.join(', ')}` }
+      if ('options' in issue && Array.isArray(issue.options)) return oneOf(value, issue.options.map(String), written)
       return { wants: `does not fit: ${unionReason(issue, value, written)}` }
     case 'too_small':
       return {
@@ -112,6 +110,11 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
     default:
       return { wants: `is wrong: ${issue.message.toLowerCase()}` }
   }
+}
+
+function oneOf(value: unknown, known: readonly string[], written: string | undefined): { wants: string; help: string } {
+  const near = suggestKey(String(value), known)
+  return { wants: `is ${valueName(value, written)}`, help: near ? `write \`${near}\`` : `write one of ${known.join(', ')}` }
 }
 
 function valueName(value: unknown, written: string | undefined): string {

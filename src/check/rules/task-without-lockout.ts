@@ -1,12 +1,10 @@
 import type { Graph } from '../../model/graph.ts'
-import type { AnyPage, Page, Reference } from '../../model/machine.ts'
+import type { AnyPage, Reference } from '../../model/machine.ts'
 import { elementsOf } from '../../model/mdx-elements.ts'
 import type { Problem } from '../../source/finding.ts'
 import { comparePlaces } from '../../source/place.ts'
-import { entryStep } from '../entry-step.ts'
+import { guardedEntry, type Task } from '../guarded-entry.ts'
 import type { Rule } from '../rule.ts'
-
-type Task = Page<'procedures'> | Page<'alarms'>
 
 export const taskWithoutLockout: Rule = {
   id: 'task-without-lockout',
@@ -20,8 +18,8 @@ export const taskWithoutLockout: Rule = {
     const pages = [...graph.pagesIn('procedures'), ...graph.pagesIn('alarms')]
     const named = Map.groupBy(machine.references, ({ page }) => page?.page.id)
     for (const page of pages) {
-      // An empty list is the author's word that no lockout is needed.
-      if (page.frontmatter.lockout?.length === 0) continue
+      // Where the author says that no lockout is needed, `unfounded-no-lockout` asks why.
+      if (page.frontmatter.withoutLockout || page.frontmatter.lockout?.length === 0) continue
       const references = (named.get(page.id) ?? []).filter((it) => it.page?.language === page.language)
       const missing = [...unnamed(page, references, graph)]
       yield* missing
@@ -51,20 +49,13 @@ function* unnamed(page: Task, references: readonly Reference[], graph: Graph): I
 
 /** A step that takes a guard off or opens a cabinet, at a device that a lockout covers. */
 function* withoutAny(page: Task, references: readonly Reference[], graph: Graph): Iterable<Problem> {
-  const devices = references.flatMap(({ kind, id }) => (kind === 'tag' ? (graph.device(id) ?? []) : []))
-  const [device, lockout] =
-    devices.flatMap((it) =>
-      graph
-        .lockoutsOf(it)
-        .slice(0, 1)
-        .map((lockout) => [it, lockout] as const),
-    )[0] ?? []
-  const entry = device && lockout && entryStep(page, page.language)
+  const entry = guardedEntry(page, references, graph)
   if (!entry) return
+  const { place, device, lockout } = entry
   yield {
     message: 'a step goes behind a guard, and the page names no lockout',
-    place: entry,
+    place,
     note: `\`${device.tag.value}\`, which the page names, is covered by lockout \`${lockout.name}\``,
-    help: `add \`lockout: [${lockout.name}]\`, or \`lockout: []\` where none is needed`,
+    help: `add \`lockout: [${lockout.name}]\`, or answer under \`withoutLockout\` why none is needed`,
   }
 }

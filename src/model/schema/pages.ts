@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { fits, identifier, reader, technology } from './common.ts'
+import { withoutLockout } from './without-lockout.ts'
 
 export const collections = ['components', 'lessons', 'lockout', 'alarms', 'procedures', 'parts', 'front', 'cautions'] as const
 export type Collection = (typeof collections)[number]
@@ -67,6 +68,7 @@ export const pageSchemas = {
     ...common,
     alarm: identifier.describe('Number in the alarm list'),
     lockout: z.array(identifier).optional().describe('Lockouts needed for the remedy'),
+    withoutLockout: withoutLockout.optional(),
     minutes: minutes.optional(),
   }),
   procedures: z.strictObject({
@@ -81,6 +83,7 @@ export const pageSchemas = {
     tools: tools.optional(),
     tags: tags.optional().describe('Devices it touches'),
     lockout: z.array(identifier).optional().describe('Lockouts applied before it'),
+    withoutLockout: withoutLockout.optional(),
   }),
   parts: z.strictObject({
     ...common,

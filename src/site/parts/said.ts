@@ -1,3 +1,4 @@
+import type { Condition } from '../../hazard/without-lockout.ts'
 import type { LockoutPhase } from '../../model/lockout-phases.ts'
 import type { EnergySource } from '../../model/machine.ts'
 import type { EnergyForm } from '../../model/schema/energy-file.ts'
@@ -80,4 +81,22 @@ export function phaseLabel(labels: Labels, phase: LockoutPhase): string {
     work: labels.phaseWork,
     release: labels.phaseRelease,
   }[phase]
+}
+
+export function conditionLabel(labels: Labels, condition: Condition): string {
+  return {
+    noStoredEnergy: labels.claimNoStoredEnergy,
+    oneSource: labels.claimOneSource,
+    lockDeenergises: labels.claimLockDeenergises,
+    lockedDuringWork: labels.claimLockedDuringWork,
+    oneLock: labels.claimSingleLock,
+    lockInOwnControl: labels.claimLockInOwnControl,
+    noHazardToOthers: labels.claimNoHazardToOthers,
+    noEarlierAccident: labels.claimNoEarlierAccident,
+    duringProduction: labels.claimDuringProduction,
+    routine: labels.claimRoutine,
+    repetitive: labels.claimRepetitive,
+    integral: labels.claimIntegral,
+    otherProtection: labels.claimOtherProtection,
+  }[condition]
 }

@@ -3,6 +3,11 @@ import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
   ...storedEnergyEn,
+import { safetyEn } from './safety/en.ts'
+
+export const en = {
+  ...safetyEn,
+
   languageName: 'English',
   model: 'Model',
   serial: 'Serial no.',

@@ -4,6 +4,11 @@ import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
   ...storedEnergyEs,
+import { safetyEs } from './safety/es.ts'
+
+export const es: Labels = {
+  ...safetyEs,
+
   languageName: 'Español',
   model: 'Modelo',
   serial: 'N.º de serie',

@@ -1,0 +1,23 @@
+/** What pages say about work without a lockout and about outputs that are switched by hand. */
+export const safetyEn = {
+  claimOneLock: 'No written lockout: one lock on one source',
+  claimOneLockWhy: 'The energy is still isolated and locked. All of this was answered with yes:',
+  claimMinorServicing: 'No lockout: a small job during production',
+  claimMinorServicingWhy: 'All of this was answered with yes:',
+  claimNoStoredEnergy: 'No energy is stored, left over or building up again.',
+  claimOneSource: 'There is one source. It is easy to find and to isolate.',
+  claimLockDeenergises: 'Isolating and locking it takes all energy away.',
+  claimLockedDuringWork: 'It stays isolated and locked during the work.',
+  claimSingleLock: 'A single lock is enough.',
+  claimLockInOwnControl: 'Only the authorised person who does the work can take the lock off.',
+  claimNoHazardToOthers: 'The work makes no hazard for others.',
+  claimNoEarlierAccident: 'There has been no accident through an unexpected start during such work.',
+  claimDuringProduction: 'It is a small change or adjustment during normal production.',
+  claimRoutine: 'It is routine.',
+  claimRepetitive: 'It comes back again and again.',
+  claimIntegral: 'Production cannot go on without it.',
+  claimOtherProtection: 'Other measures protect the person.',
+  claimSource: 'The source',
+  claimProtectedBy: 'What protects',
+  claimCaution: "If one of these does not hold here, stop and lock out. The employer's energy-control programme and local rules come first.",
+}
