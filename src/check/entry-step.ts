@@ -13,9 +13,13 @@ const entering: Readonly<Record<string, RegExp>> = {
 }
 
 /** Where the first step stands that goes behind a guard; undefined where none does, or no words of the language are known. */
-export function entryStep({ body, source }: PageText, language: string): Place | undefined {
+export function entryStep(text: PageText, language: string): Place | undefined {
   const pattern = entering[language]
-  if (!pattern) return undefined
+  return pattern && firstInSteps(text, pattern)
+}
+
+/** The first words in the steps of a page that a pattern fits, or the text they stand in where it is written otherwise. */
+export function firstInSteps({ body, source }: PageText, pattern: RegExp): Place | undefined {
   for (const node of elementsOf(body, 'Step').flatMap(textNodes)) {
     const match = pattern.exec(node.value)
     const start = node.position?.start.offset

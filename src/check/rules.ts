@@ -43,6 +43,7 @@ import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { notFitted } from './rules/not-fitted.ts'
+import { outputWithoutPrecondition } from './rules/output-without-precondition.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
@@ -169,6 +170,7 @@ export const rules: readonly Rule[] = [
   magnitudeAgainstStore,
   missingDelayNotice,
   notFitted,
+  outputWithoutPrecondition,
   overlappingAddress,
   partAgainstKind,
   positionOffPlan,
@@ -206,7 +208,6 @@ export const rules: readonly Rule[] = [
   tagTwiceOnPlan,
   taskWithoutInterval,
   taskWithoutLockout,
-  unfoundedNoLockout,
   technologyAgainstKind,
   titleOfAnotherDrawing,
   tooManySignals,
@@ -214,6 +215,7 @@ export const rules: readonly Rule[] = [
   translationOutdated,
   translationUnstamped,
   triggerDeviceNotListed,
+  unfoundedNoLockout,
   unitAgainstSignal,
   unknownAlarm,
   unknownAnchor,

@@ -1,4 +1,5 @@
 import type { Located } from '../source/place.ts'
+import type { WordsInput } from './schema/common.ts'
 
 /** Text by language code. The source language is always there. */
 export type Words = Readonly<Record<string, Located<string>>>
@@ -14,4 +15,11 @@ export function speak(words: Words, language: string, sourceLanguage: string): S
   const own = words[language]
   if (own) return { text: own.value, language }
   return { text: words[sourceLanguage]?.value ?? '', language: sourceLanguage }
+}
+
+/** The same for words as a frontmatter holds them: a text alone is in the language of its page. */
+export function speakInput(words: WordsInput, language: string, pageLanguage: string): Spoken {
+  if (typeof words === 'string') return { text: words, language: pageLanguage }
+  const own = words[language]
+  return own === undefined ? { text: words[pageLanguage] ?? '', language: pageLanguage } : { text: own, language }
 }

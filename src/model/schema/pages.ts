@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { fits, identifier, reader, technology } from './common.ts'
+import { lessonOutputs, outputs } from './outputs.ts'
 import { withoutLockout } from './without-lockout.ts'
 
 export const collections = ['components', 'lessons', 'lockout', 'alarms', 'procedures', 'parts', 'front', 'cautions'] as const
@@ -30,6 +31,7 @@ export const pageSchemas = {
     needs: z.array(identifier).optional().describe('Lessons that come first'),
     objectives: z.array(z.string().min(1)).min(1).describe('What the learner can do afterwards'),
     roles: z.array(identifier).optional().describe('Roles of training.yaml'),
+    outputs: lessonOutputs.optional(),
     tools: tools.optional(),
   }),
   lockout: z.strictObject({
@@ -68,6 +70,7 @@ export const pageSchemas = {
     ...common,
     alarm: identifier.describe('Number in the alarm list'),
     lockout: z.array(identifier).optional().describe('Lockouts needed for the remedy'),
+    outputs: outputs.optional(),
     withoutLockout: withoutLockout.optional(),
     minutes: minutes.optional(),
   }),
@@ -83,6 +86,7 @@ export const pageSchemas = {
     tools: tools.optional(),
     tags: tags.optional().describe('Devices it touches'),
     lockout: z.array(identifier).optional().describe('Lockouts applied before it'),
+    outputs: outputs.optional(),
     withoutLockout: withoutLockout.optional(),
   }),
   parts: z.strictObject({

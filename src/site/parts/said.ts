@@ -2,6 +2,7 @@ import type { Condition } from '../../hazard/without-lockout.ts'
 import type { LockoutPhase } from '../../model/lockout-phases.ts'
 import type { EnergySource } from '../../model/machine.ts'
 import type { EnergyForm } from '../../model/schema/energy-file.ts'
+import type { Outputs } from '../../model/schema/outputs.ts'
 import { fill } from '../words/fill.ts'
 import type { Labels } from '../words/labels.ts'
 
@@ -99,4 +100,8 @@ export function conditionLabel(labels: Labels, condition: Condition): string {
     integral: labels.claimIntegral,
     otherProtection: labels.claimOtherProtection,
   }[condition]
+}
+
+export function guardStateLabel(labels: Labels, guards: Outputs['guards']): string {
+  return { closed: labels.guardsClosed, 'enabling-device': labels.guardsEnablingDevice, 'locked-out': labels.guardsLockedOut }[guards]
 }

@@ -21,4 +21,14 @@ export const safetyEs = {
   claimProtectedBy: 'Qué protege',
   claimCaution:
     'Si algo de esto no se cumple aquí, pare y bloquee. El programa de control de energías de la empresa y las normas locales van primero.',
+  outputsFirst: 'Antes de accionar una salida a mano',
+  outputsTags: 'Qué se mueve o se conecta',
+  outputsMode: 'Modo de la máquina',
+  outputsGuards: 'Resguardos',
+  outputsLogin: 'Nivel de acceso',
+  outputsClear: 'Quién está apartado',
+  outputsCaution: 'Si algo de esto no se cumple, no accione. Las normas de la empresa van primero.',
+  guardsClosed: 'Cerrados',
+  guardsEnablingDevice: 'Abiertos, con el mando de validación en la mano',
+  guardsLockedOut: 'Abiertos, con el movimiento bloqueado',
 }
