@@ -55,6 +55,7 @@ import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
+import { setUpWithoutSlowRun } from './rules/set-up-without-slow-run.ts'
 import { settingOutOfLine } from './rules/setting-out-of-line.ts'
 import { sharedPosition } from './rules/shared-position.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
@@ -182,6 +183,7 @@ export const rules: readonly Rule[] = [
   revisionAgainstRegister,
   sameAlarmText,
   sensorWithoutLesson,
+  setUpWithoutSlowRun,
   settingOutOfLine,
   sharedPosition,
   sheetMissing,
