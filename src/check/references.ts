@@ -1,5 +1,6 @@
 import type { Machine, NamedThing, Reference } from '../model/machine.ts'
 import type { Problem } from '../source/finding.ts'
+import { misnamed, misnamedProblem, unknownReferences } from './misnamed.ts'
 import { namesOf } from './names.ts'
 import { advice, suggestFrom } from './suggest.ts'
 
@@ -16,16 +17,17 @@ export interface UnknownName {
 }
 
 /**
- * A problem for each reference to a name that nothing has. Names that are in the folder and not in this unit
+ * A problem for each reference to a name that nothing has; one for all where the thing itself is misnamed. Names that are in the folder and not in this unit
  * are left to `not-fitted`, and names whose own row or page is broken are reported there.
  */
 export function* unknownNames(machine: Machine, { kind, message, noun, otherwise, beforeChoosing }: UnknownName): Iterable<Problem> {
-  const { references, absent, unread } = machine
-  if (unread.has(kind)) return
-  const names = namesOf(machine, kind)
-  const suggest = suggestFrom(names)
-  for (const { id, place } of referencesTo(references, kind)) {
-    if (names.has(id) || absent.has(`${kind}:${id}`)) continue
+  if (machine.unread.has(kind)) return
+  const unknown = unknownReferences(machine, kind)
+  const suggest = suggestFrom(unknown.length > 0 ? namesOf(machine, kind) : [])
+  const slips = misnamed(machine, kind, unknown)
+  for (const slip of slips.values()) yield misnamedProblem(slip, noun)
+  for (const { id, place } of unknown) {
+    if (slips.has(id)) continue
     yield { message: `${message} \`${id}\``, place, help: advice(suggest(id), noun, otherwise, beforeChoosing) }
   }
 }

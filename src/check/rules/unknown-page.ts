@@ -1,5 +1,5 @@
+import { misnamed, misnamedElsewhere, misnamedProblem, unknownReferences } from '../misnamed.ts'
 import { namesOf } from '../names.ts'
-import { referencesTo } from '../references.ts'
 import type { Rule } from '../rule.ts'
 import { advice, type Suggestion, suggestFrom } from '../suggest.ts'
 
@@ -15,8 +15,12 @@ export const unknownPage: Rule = {
     const known = namesOf(machine, 'page')
     const cautions = namesOf(machine, 'caution')
     const suggest = suggestFrom(known)
-    for (const { id, place } of referencesTo(machine.references, 'page')) {
-      if (id === '' || known.has(id) || machine.absent.has(`page:${id}`)) continue
+    const told = misnamedElsewhere(machine)
+    const unknown = unknownReferences(machine, 'page').filter(({ id }) => id !== '' && !told.has(id))
+    const slips = misnamed(machine, 'page', unknown)
+    for (const slip of slips.values()) yield misnamedProblem(slip, 'page')
+    for (const { id, place } of unknown) {
+      if (slips.has(id)) continue
       const message = `there is no page \`${id}\``
       const caution = id.replace(/^cautions\//, '')
       if (caution !== id && cautions.has(caution))
