@@ -210,6 +210,12 @@ export const loadRules = {
     'A drawing lies in the folder as SVG and as PDF.',
     'It is uncertain which of them is the drawing that was released.',
   ),
+  exchangedLanguages: rule(
+    'exchanged-languages',
+    'The words of two language columns of a list are each in the language of the other.',
+    'Every reader gets the texts in the wrong language.',
+    'warning',
+  ),
   unlistedDrawing: rule(
     'unlisted-drawing',
     'A drawing file has no row in the drawing register.',

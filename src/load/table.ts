@@ -6,6 +6,7 @@ import type { Words } from '../model/words.ts'
 import { type Located, type Place, partOf } from '../source/place.ts'
 import { isColumn } from './column-keys.ts'
 import { type DecimalSign, readNumber } from './decimal.ts'
+import { reportExchangedLanguages } from './exchanged-languages.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import type { OwnWords } from './own-words.ts'
 import { type Cell, type Rows, trimmed } from './rows.ts'
@@ -58,6 +59,7 @@ export function loadTable<T extends TableName>(table: T, file: Rows, options: Ta
   if (file.headerIsBroken) return unreadTable(table, file.header[0]?.place ?? file.start)
   const { positions, complete } = matchHeader(table, file, options, sink)
   if (!complete) return unreadTable(table, file.header[0]?.place ?? file.start)
+  reportExchangedLanguages(file, positions, options.sourceLanguage, sink)
   const rows: Row<T>[] = []
   const broken: Located<string>[] = []
   const lost: LostData[] = []
