@@ -1,13 +1,10 @@
 import { enLockout } from './en-lockout.ts'
+import { safetyEn } from './safety/en.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
-  ...storedEnergyEn,
-import { safetyEn } from './safety/en.ts'
-
-export const en = {
   ...safetyEn,
-
+  ...storedEnergyEn,
   languageName: 'English',
   model: 'Model',
   serial: 'Serial no.',
@@ -156,38 +153,6 @@ export const en = {
 
   lockouts: 'Lockout',
   lockout: 'Lockout',
-  isolationBoard: 'Isolation board',
-  isolationPoint: 'Point',
-  energy: 'Energy',
-  energyElectrical: 'electrical',
-  energyPneumatic: 'compressed air',
-  energyHydraulic: 'hydraulic',
-  energyWater: 'water',
-  energyGravity: 'gravity',
-  energyThermal: 'heat',
-  energyChemical: 'chemical',
-  energyRotating: 'rotation',
-  energySpring: 'spring',
-  magnitude: 'Magnitude',
-  turnTo: 'Set to',
-  lockWith: 'Lock with:',
-  remains: 'What remains',
-  waitFor: 'Wait {time}',
-  buildsUpAgain: 'can build up again: keep checking',
-  proveBy: 'Prove it',
-  expectReading: 'Must show',
-  makesSafe: 'Covers',
-  purpose: 'Purpose',
-  authorised: 'Who may apply it',
-  locked: 'Locked',
-  stillLive: '{open} of {all} points still open',
-  allLocked: 'All {all} points ticked. Now prove each one.',
-  noIsolation: 'no isolating device',
-  print: 'Print this page',
-  tickedAt: 'Last tick: {when}. A tick is no lock: look at each one.',
-  standingCaution:
-    "This page helps an authorised person. The employer's energy-control programme, local rules and the judgement of qualified people come first.",
-  clearTicks: 'Clear ticks',
 
   ...enLockout,
 

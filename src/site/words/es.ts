@@ -1,14 +1,11 @@
 import { esLockout } from './es-lockout.ts'
 import type { Labels } from './labels.ts'
+import { safetyEs } from './safety/es.ts'
 import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
-  ...storedEnergyEs,
-import { safetyEs } from './safety/es.ts'
-
-export const es: Labels = {
   ...safetyEs,
-
+  ...storedEnergyEs,
   languageName: 'Español',
   model: 'Modelo',
   serial: 'N.º de serie',
@@ -157,38 +154,6 @@ export const es: Labels = {
 
   lockouts: 'Bloqueo',
   lockout: 'Bloqueo',
-  isolationBoard: 'Tablero de aislamiento',
-  isolationPoint: 'Punto',
-  energy: 'Energía',
-  energyElectrical: 'eléctrica',
-  energyPneumatic: 'aire comprimido',
-  energyHydraulic: 'hidráulica',
-  energyWater: 'agua',
-  energyGravity: 'gravedad',
-  energyThermal: 'calor',
-  energyChemical: 'química',
-  energyRotating: 'giro',
-  energySpring: 'muelle',
-  magnitude: 'Magnitud',
-  turnTo: 'Poner en',
-  lockWith: 'Bloquear con:',
-  remains: 'Lo que queda',
-  waitFor: 'Esperar {time}',
-  buildsUpAgain: 'puede volver a acumularse: siga comprobando',
-  proveBy: 'Comprobarlo',
-  expectReading: 'Debe mostrar',
-  makesSafe: 'Cubre',
-  purpose: 'Finalidad',
-  authorised: 'Quién puede aplicarlo',
-  locked: 'Bloqueado',
-  stillLive: '{open} de {all} puntos siguen abiertos',
-  allLocked: 'Los {all} puntos están marcados. Ahora compruebe cada uno.',
-  noIsolation: 'sin dispositivo de aislamiento',
-  print: 'Imprimir esta página',
-  tickedAt: 'Última marca: {when}. Una marca no es un candado: mire cada uno.',
-  standingCaution:
-    'Esta página ayuda a una persona autorizada. El programa de control de energías de la empresa, las normas locales y el criterio de personas cualificadas tienen prioridad.',
-  clearTicks: 'Borrar marcas',
 
   ...esLockout,
 
