@@ -37,6 +37,7 @@ import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
+import { languageWithoutSignalWords } from './rules/language-without-signal-words.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
@@ -165,6 +166,7 @@ export const rules: readonly Rule[] = [
   incompleteSafetyMessage,
   inspectionOverdue,
   incompleteStore,
+  languageWithoutSignalWords,
   linkedHeadingWithoutId,
   lockoutProvisionMissing,
   lookAlikeTag,
