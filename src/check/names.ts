@@ -19,6 +19,7 @@ const byKind: Record<NamedThing, (machine: Machine) => Iterable<string>> = {
   area: ({ areas }) => areas.map(({ id }) => id.value),
   energy: ({ energy }) => energy.map(({ id }) => id.value),
   point: ({ points }) => points.map(({ point }) => point.value),
+  hazard: ({ hazards = [] }) => hazards.map(({ id }) => id.value),
   option: ({ options }) => options.keys(),
   terminal: ({ signals, spares }) => [...signals, ...spares].flatMap(({ terminal }) => terminal?.value ?? []),
   role: ({ training }) => training.roles.map(({ id }) => id),

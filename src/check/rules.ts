@@ -34,6 +34,8 @@ import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
+import { harmAgainstHazard } from './rules/harm-against-hazard.ts'
+import { incompleteHazard } from './rules/incomplete-hazard.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
@@ -99,6 +101,7 @@ import { unknownCard } from './rules/unknown-card.ts'
 import { unknownCaution } from './rules/unknown-caution.ts'
 import { unknownDrawing } from './rules/unknown-drawing.ts'
 import { unknownEnergySource } from './rules/unknown-energy-source.ts'
+import { unknownHazard } from './rules/unknown-hazard.ts'
 import { unknownImage } from './rules/unknown-image.ts'
 import { unknownIsolationPoint } from './rules/unknown-isolation-point.ts'
 import { unknownLesson } from './rules/unknown-lesson.ts'
@@ -108,6 +111,7 @@ import { unknownOption } from './rules/unknown-option.ts'
 import { unknownPage } from './rules/unknown-page.ts'
 import { unknownPart } from './rules/unknown-part.ts'
 import { unknownRole } from './rules/unknown-role.ts'
+import { unknownSign } from './rules/unknown-sign.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
 import { unknownTagOnDrawing } from './rules/unknown-tag-on-drawing.ts'
@@ -125,6 +129,7 @@ import { wrongContact } from './rules/wrong-contact.ts'
 import { wrongKind } from './rules/wrong-kind.ts'
 import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
 import { wrongSignalState } from './rules/wrong-signal-state.ts'
+import { wrongSignalWord } from './rules/wrong-signal-word.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
 export const rules: readonly Rule[] = [
@@ -163,6 +168,8 @@ export const rules: readonly Rule[] = [
   halfPosition,
   incompleteLockout,
   impossibleStore,
+  harmAgainstHazard,
+  incompleteHazard,
   incompleteSafetyMessage,
   inspectionOverdue,
   incompleteStore,
@@ -228,6 +235,7 @@ export const rules: readonly Rule[] = [
   unknownCaution,
   unknownDrawing,
   unknownEnergySource,
+  unknownHazard,
   unknownImage,
   unknownIsolationPoint,
   unknownLesson,
@@ -237,6 +245,7 @@ export const rules: readonly Rule[] = [
   unknownPage,
   unknownPart,
   unknownRole,
+  unknownSign,
   unknownTag,
   unknownTagInProse,
   unknownTagOnDrawing,
@@ -254,4 +263,5 @@ export const rules: readonly Rule[] = [
   wrongKind,
   wrongSheetNumber,
   wrongSignalState,
+  wrongSignalWord,
 ]

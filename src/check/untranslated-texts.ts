@@ -1,4 +1,5 @@
 import type { Machine } from '../model/machine.ts'
+import { hazardWords } from '../model/prose/data-words.ts'
 import { type Column, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
 import type { Place } from '../source/place.ts'
@@ -16,7 +17,7 @@ export interface UntranslatedTexts {
  * the machine itself say. Remarks, such as a place in words, are left to the writer.
  */
 export function untranslatedTexts(machine: Machine, language: string): UntranslatedTexts[] {
-  const { areas, energy, options, name, points, sourceLanguage } = machine
+  const { areas, energy, hazards = [], options, name, points, sourceLanguage } = machine
   const group = (what: string, texts: readonly (Words | undefined)[]): UntranslatedTexts => {
     const written = texts.flatMap((words) => (words?.[sourceLanguage] ? [words] : []))
     const missing = written.flatMap((words) => (words[language] ? [] : (words[sourceLanguage]?.place ?? [])))
@@ -68,6 +69,7 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
         verify.expect,
       ]),
     ),
+    group('texts of hazards', hazards.flatMap(hazardWords)),
   ]
 }
 

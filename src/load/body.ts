@@ -5,8 +5,9 @@ import { composedAnchors } from '../model/lockout-phases.ts'
 import type { Heading, Reference } from '../model/machine.ts'
 import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
 import { scanOpeningTag } from '../model/opening-tag.ts'
+import { listed } from '../model/safety-message.ts'
 import type { Collection } from '../model/schema/pages.ts'
-import type { Located } from '../source/place.ts'
+import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { isDecimal } from './decimal.ts'
 import { loadRules, type Sink } from './load-rules.ts'
@@ -188,6 +189,7 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
     checkValue(name, written.name, attribute, { value, place }, sink)
     if (!attribute.refersTo || value === '') continue
     if (attribute.refersTo === 'page') references.push(pageReference(value, place))
+    else if (attribute.list) for (const id of listed(value)) references.push({ kind: attribute.refersTo, id, place: partOf(value, id, place) })
     else references.push({ kind: attribute.refersTo, id: value, place })
   }
   for (const [key, { required }] of Object.entries(element.attributes)) {
@@ -233,6 +235,13 @@ function checkValue(element: string, name: string, attribute: Attribute, { value
       ...(isDecimal(point) ? { help: `write \`${point}\`` } : {}),
     })
   }
+}
+
+/** The place of one name in an attribute that takes several. */
+function partOf(value: string, name: string, place: Place): Place {
+  if (place.line !== place.endLine) return place
+  const at = ` ${value.replace(/\s/g, ' ')} `.indexOf(` ${name} `)
+  return { ...place, column: place.column + at, endColumn: place.column + at + name.length }
 }
 
 /** The place of a link's address inside the node; the whole node when it is written with escapes. */

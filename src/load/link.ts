@@ -62,6 +62,7 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
   const energy = keep(rest.energy, 'energy', ({ id }) => id)
   const uses = (sources: readonly EnergySource[], point: IsolationPoint) => sources.some(({ isolation }) => isolation.includes(point))
   const points = keep(rest.points, 'point', ({ point }) => point).filter((point) => uses(energy, point) || !uses(rest.energy, point))
+  const hazards = rest.hazards && keep(rest.hazards, 'hazard', ({ id }) => id)
   const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
   const keptPages = pages.filter(({ page }) => {
     const fits = optionsOf(page)
@@ -84,6 +85,7 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
     drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
     points,
     energy,
+    hazards,
     pages: keptPages.map(({ page }) => asFitted(page, (option) => fitted.has(option))).sort((a, b) => compare(a.id, b.id)),
     references: [...references, ...keptPages.flatMap(({ references }) => references)]
       .filter(({ fits }) => kept(fits))

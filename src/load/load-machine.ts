@@ -13,6 +13,7 @@ import { dataRows, hasFile } from './data-rows.ts'
 import { readText, reason } from './decode.ts'
 import { noteFirstError } from './first-error.ts'
 import type { Folder } from './folder.ts'
+import { loadHazards, noHazards } from './hazards.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
@@ -123,6 +124,10 @@ export function loadMachine(
   const energy = energySource
     ? memory(`energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
     : noEnergy
+  const hazardsPath = file.data.hazards?.file
+  const hasHazards = hazardsPath !== undefined && hasFile(hazardsPath, ['data', 'hazards', 'file'], { machine, yaml, sink })
+  const hazardSource = hasHazards ? read(machine, hazardsPath) : undefined
+  const hazards = hazardSource ? memory(`hazards ${language}`, hazardSource, sink, (sink) => loadHazards(hazardSource, language, sink)) : noHazards
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? memory('training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
@@ -155,6 +160,7 @@ export function loadMachine(
     drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, memory, sink }) })),
     points: energy.points,
     energy: energy.sources,
+    hazards: file.data.hazards ? hazards.hazards : undefined,
     training: trained.training,
     terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
     pages: pages.pages,
@@ -164,6 +170,7 @@ export function loadMachine(
       ...tableReferences('signals', spares).filter(({ kind }) => kind !== 'tag'),
       ...tableReferences('drawings', register.rows),
       ...energy.references,
+      ...hazards.references,
       ...trained.references,
     ],
     broken: [
@@ -180,6 +187,7 @@ export function loadMachine(
       // A row that could not be read may hold the terminal.
       ...(tables.signals.readable && tables.signals.broken.length === 0 ? [] : (['terminal'] as const)),
       ...(file.data.energy && !energy.readable ? (['energy', 'point'] as const) : []),
+      ...(file.data.hazards && !hazards.readable ? (['hazard'] as const) : []),
       ...(training && !trained.readable ? (['role'] as const) : []),
       ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),
     ]),

@@ -17,7 +17,7 @@ import { type Path, parseYaml, type YamlValue } from './yaml.ts'
 type Named = Omit<Reference, 'page'>
 
 /** Makes values of a YAML file into values with places. */
-function locator(yaml: YamlValue, sourceLanguage: string) {
+export function locator(yaml: YamlValue, sourceLanguage: string) {
   const text = (value: string, path: Path): Located<string> => ({ value, place: inQuotes(yaml, path) })
   return {
     text,

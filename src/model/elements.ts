@@ -1,4 +1,5 @@
 import { writtenPhases } from './lockout-phases.ts'
+import { probabilities, severities } from './schema/hazards-file.ts'
 import { signalTypes } from './schema/tables.ts'
 
 /** What an attribute of an MDX element refers to, if it names something that the machine must have. */
@@ -16,12 +17,15 @@ export type ReferenceKind =
   | 'terminal'
   | 'point'
   | 'energy'
+  | 'hazard'
 
 export interface Attribute {
   required?: true
   refersTo?: ReferenceKind
   oneOf?: readonly string[]
   number?: true
+  /** Takes several names, with spaces between them. */
+  list?: true
   description: string
 }
 
@@ -31,6 +35,11 @@ export interface Element {
   /** Elements that may stand directly around it; without it, anywhere. */
   inside?: readonly string[]
 }
+
+/** Kinds of safety messages in a manual. Source: ANSI Z535.6, in its manner. */
+export const messageKinds = ['section', 'grouped', 'embedded', 'directive'] as const
+
+const signalWords = ['danger', 'warning', 'caution', 'notice'] as const
 
 /** Facts of a device that a page can show. */
 export const facts = [
@@ -84,14 +93,17 @@ export const elements: Record<string, Element> = {
   Safety: {
     description: 'A safety message. The signal word follows from severity and the two probabilities',
     attributes: {
-      severity: {
-        required: true,
-        oneOf: ['death-or-serious-injury', 'minor-or-moderate-injury', 'property-damage'],
-        description: 'Worst credible harm',
+      hazard: { refersTo: 'hazard', list: true, description: 'Hazards of hazards.yaml: text and signal word follow from them' },
+      severity: { oneOf: severities, description: 'Worst credible harm, where no hazard is named' },
+      accident: { oneOf: probabilities, description: 'Does an accident happen if the hazard is not avoided; needed for death or serious injury' },
+      injury: { oneOf: probabilities, description: 'Does the accident cause death or serious injury; needed for death or serious injury' },
+      kind: {
+        oneOf: messageKinds,
+        description:
+          'Section message (before the first step), grouped in a safety chapter, embedded in or before a step, or a directive to read on; in a step it is embedded',
       },
-      accident: { oneOf: ['will', 'could'], description: 'Does an accident happen if the hazard is not avoided; needed for death or serious injury' },
-      injury: { oneOf: ['will', 'could'], description: 'Does the accident cause death or serious injury; needed for death or serious injury' },
-      kind: { oneOf: ['section', 'embedded'], description: 'Section message (panel, before the first step) or embedded in a step' },
+      word: { oneOf: signalWords, description: 'Signal word, where the author wants it checked against the table' },
+      symbols: { list: true, description: 'ISO 7010 codes of the signs beside it: W012 M021' },
     },
   },
   Hazard: { description: 'Nature of the hazard', attributes: {}, inside: ['Safety'] },

@@ -1,4 +1,7 @@
+import { once } from '../source/once.ts'
+import type { Hazard } from './hazard.ts'
 import type { Alarm, AnyPage, Area, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
+import { type PlacedMessage, placedMessages } from './placed-messages.ts'
 import { type SheetMention, sheetReader } from './sheet-tags.ts'
 
 /** A device's tag as it stands on a sheet. */
@@ -20,6 +23,7 @@ export interface Graph {
   alarm(number: string): Alarm | undefined
   page(id: string): AnyPage | undefined
   energy(id: string): EnergySource | undefined
+  hazard(id: string): Hazard | undefined
   area(id: string | undefined): Area | undefined
   pagesIn<C extends AnyPage['collection']>(collection: C): readonly Extract<AnyPage, { collection: C }>[]
   signalsOf(tag: string): readonly Signal[]
@@ -51,6 +55,8 @@ export interface Graph {
   /** The part to order today: the end of the chain of successors; stops before a circle. */
   latest(part: Part): Part
   isolationsOf(tag: string): readonly EnergySource[]
+  /** Every safety message on a page, in the order of pages, languages and text. */
+  safetyMessages(): readonly PlacedMessage[]
 }
 
 export function graphOf(machine: Machine): Graph {
@@ -69,6 +75,7 @@ export function graphOf(machine: Machine): Graph {
   const sightings = groupBy(allSightings, ({ tag }) => [tag])
   const sightingsBySheet = Map.groupBy(allSightings, ({ sheet }) => sheet)
   const naming = referrers(machine, pages)
+  const hazards = indexBy(machine.hazards ?? [], ({ id }) => id.value)
   const areas = indexBy(machine.areas, ({ id }) => id.value)
   const pagesIn = <C extends AnyPage['collection']>(collection: C) =>
     machine.pages.filter((page): page is Extract<AnyPage, { collection: C }> => page.collection === collection)
@@ -117,6 +124,8 @@ export function graphOf(machine: Machine): Graph {
     pagesReferringTo,
     replacedBy: (number) => predecessors.get(number) ?? [],
     latest,
+    hazard: (id) => hazards.get(id),
+    safetyMessages: once(() => placedMessages(machine.pages, (id) => hazards.get(id))),
     isolationsOf: (tag) => machine.energy.filter(({ isolation }) => isolation.some((point) => point.tag.value === tag)),
   }
 }

@@ -3,6 +3,7 @@ import { compare } from '../source/place.ts'
 import { acceptedFile } from './schema/accepted-file.ts'
 import { energyFile } from './schema/energy-file.ts'
 import { glossaryFile } from './schema/glossary-file.ts'
+import { hazardsFile } from './schema/hazards-file.ts'
 import { machineFile } from './schema/machine-file.ts'
 import { pageSchemas, translationSchema } from './schema/pages.ts'
 import { trainingFile } from './schema/training-file.ts'
@@ -13,6 +14,7 @@ export function jsonSchemas(): [name: string, text: string][] {
     ['accepted', acceptedFile],
     ['energy', energyFile],
     ['glossary', glossaryFile],
+    ['hazards', hazardsFile],
     ['machine', machineFile],
     ...Object.entries(pageSchemas).map(([collection, schema]): [string, z.ZodType] => [`page-${collection}`, schema]),
     ['page-translation', translationSchema],

@@ -1,6 +1,7 @@
 import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import type { Hazard } from './hazard.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
@@ -199,6 +200,7 @@ export type NamedThing =
   | 'card'
   | 'energy'
   | 'point'
+  | 'hazard'
   | 'option'
   | 'role'
   | 'lesson'
@@ -272,6 +274,8 @@ export interface Machine {
   /** Isolation points of this unit, in the order of energy.yaml. */
   points: readonly IsolationPoint[]
   energy: readonly EnergySource[]
+  /** Hazards of the risk assessment; undefined where machine.yaml names no list of them. */
+  hazards: readonly Hazard[] | undefined
   pages: readonly AnyPage[]
   terms: readonly Term[]
   training: TrainingFile

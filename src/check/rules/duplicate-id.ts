@@ -6,12 +6,12 @@ import type { Rule } from '../rule.ts'
 export const duplicateId: Rule = {
   id: 'duplicate-id',
   severity: 'error',
-  summary: 'Two areas, cards, energy sources, isolation points, lockouts or units have the same name.',
+  summary: 'Two areas, cards, energy sources, hazards, isolation points, lockouts or units have the same name.',
   why: 'A page that names it can mean either, and only one of them is shown.',
   source: 'house rule',
   guards: 'build',
 
-  *check({ areas, cards, energy, file, pages, placeOf, points }) {
+  *check({ areas, cards, energy, hazards = [], file, pages, placeOf, points }) {
     const lockouts = pages.flatMap((page) =>
       page.collection === 'lockout' ? [{ value: page.frontmatter.number, place: page.placeOf(['number']) }] : [],
     )
@@ -31,6 +31,10 @@ export const duplicateId: Rule = {
     yield* twice(
       'isolation point',
       points.map(({ point }) => point),
+    )
+    yield* twice(
+      'hazard',
+      hazards.map(({ id }) => id),
     )
     yield* twice('serial number', units)
     yield* twice('lockout number', lockouts)

@@ -1,3 +1,4 @@
+import type { Hazard } from '../hazard.ts'
 import type { EnergySource, IsolationPoint, LinkedMachine } from '../machine.ts'
 import type { Words } from '../words.ts'
 
@@ -14,6 +15,7 @@ export function* dataWords(machine: LinkedMachine): Iterable<Words> {
   for (const { description } of machine.formats) yield description
   for (const point of machine.points) yield* pointWords(point)
   for (const source of machine.energy) yield* energyWords(source)
+  for (const hazard of machine.hazards ?? []) yield* hazardWords(hazard)
 }
 
 function* energyWords({ name, hazard, dissipate, waitBasis, watch, verify }: EnergySource): Iterable<Words> {
@@ -22,6 +24,11 @@ function* energyWords({ name, hazard, dissipate, waitBasis, watch, verify }: Ene
 
 function* pointWords({ safe, service, place, hardware, tagOut }: IsolationPoint): Iterable<Words> {
   yield* written(safe, service, place, hardware, tagOut?.at, tagOut?.reason, tagOut?.additional, tagOut?.proof)
+}
+
+/** What a hazard says in words. */
+export function hazardWords({ name, origin, message, builtIn, user }: Hazard): Words[] {
+  return [name, origin, ...(message ? [message.hazard, message.consequence, message.avoid] : []), ...builtIn, ...user]
 }
 
 const written = (...all: readonly (Words | undefined)[]) => all.filter((words) => words !== undefined)

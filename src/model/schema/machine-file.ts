@@ -125,6 +125,12 @@ export const machineFile = z.strictObject({
     })
     .optional()
     .describe('How the controller counts its inputs and outputs'),
+  safetyMessages: z
+    .strictObject({
+      form: z.enum(['z535', 'iso-3864-2']).describe('Panels as ANSI Z535 has them, or as ISO 3864-2: no NOTICE panel, sign W001, RAL colours'),
+    })
+    .optional()
+    .describe('How safety messages look; without it as ANSI Z535 has them'),
   rules: z
     .record(z.string(), z.enum(['error', 'warning', 'note']))
     .optional()
@@ -151,6 +157,7 @@ export const machineFile = z.strictObject({
       .optional()
       .describe('Variables of the controller, as PLCopen XML or a list. Compared with the I/O list; the source of the signals where there is none'),
     energy: z.strictObject({ file: z.string() }).optional(),
+    hazards: z.strictObject({ file: z.string() }).optional().describe('Hazards of the risk assessment that leave a risk'),
   }),
 })
 export type MachineFile = z.infer<typeof machineFile>

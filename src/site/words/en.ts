@@ -239,6 +239,7 @@ export const en = {
   atLeast: 'at least {low} {unit}',
   atMost: 'at most {high} {unit}',
   hazard: 'Hazard',
+  readFirst: 'Read first',
   notRecorded: 'not recorded',
   format: 'Format',
   setting: 'Setting',

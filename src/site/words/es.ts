@@ -240,6 +240,7 @@ export const es: Labels = {
   atLeast: 'al menos {low} {unit}',
   atMost: 'como mucho {high} {unit}',
   hazard: 'Peligro',
+  readFirst: 'Leer primero',
   notRecorded: 'no consta',
   format: 'Formato',
   setting: 'Ajuste',
