@@ -12,6 +12,7 @@ import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { contactContradicted } from './rules/contact-contradicted.ts'
+import { dangerOverused } from './rules/danger-overused.ts'
 import { deviceWithoutDescription } from './rules/device-without-description.ts'
 import { deviceWithoutPage } from './rules/device-without-page.ts'
 import { deviceWithoutSignal } from './rules/device-without-signal.ts'
@@ -39,12 +40,17 @@ import { incompleteHazard } from './rules/incomplete-hazard.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
+import { injuryUnderNotice } from './rules/injury-under-notice.ts'
 import { languageWithoutSignalWords } from './rules/language-without-signal-words.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { missingDelayNotice } from './rules/missing-delay-notice.ts'
+import { messageAfterStep } from './rules/message-after-step.ts'
+import { messageInCapitals } from './rules/message-in-capitals.ts'
+import { messageOutOfOrder } from './rules/message-out-of-order.ts'
+import { messageWithoutHazard } from './rules/message-without-hazard.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { outputWithoutPrecondition } from './rules/output-without-precondition.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
@@ -55,8 +61,12 @@ import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityAboveDevices } from './rules/quantity-above-devices.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { readingAgainstSignal } from './rules/reading-against-signal.ts'
+import { repeatedMessage } from './rules/repeated-message.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
+import { riskWithoutMessage } from './rules/risk-without-message.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
+import { secondSignalWord } from './rules/second-signal-word.ts'
+import { sectionMessageAfterStep } from './rules/section-message-after-step.ts'
 import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { setUpWithoutSlowRun } from './rules/set-up-without-slow-run.ts'
 import { settingOutOfLine } from './rules/setting-out-of-line.ts'
@@ -124,7 +134,9 @@ import { unusedDrawing } from './rules/unused-drawing.ts'
 import { unusedIsolationPoint } from './rules/unused-isolation-point.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { waitTooShort } from './rules/wait-too-short.ts'
+import { vagueAvoidance } from './rules/vague-avoidance.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
+import { wrongConsequenceVerb } from './rules/wrong-consequence-verb.ts'
 import { wrongContact } from './rules/wrong-contact.ts'
 import { wrongKind } from './rules/wrong-kind.ts'
 import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
@@ -146,6 +158,7 @@ export const rules: readonly Rule[] = [
   cardWithoutSignals,
   channelOutOfRange,
   contactContradicted,
+  dangerOverused,
   deviceWithoutDescription,
   deviceWithoutPage,
   deviceWithoutSignal,
@@ -173,12 +186,17 @@ export const rules: readonly Rule[] = [
   incompleteSafetyMessage,
   inspectionOverdue,
   incompleteStore,
+  injuryUnderNotice,
   languageWithoutSignalWords,
   linkedHeadingWithoutId,
   lockoutProvisionMissing,
   lookAlikeTag,
   magnitudeAgainstStore,
   missingDelayNotice,
+  messageAfterStep,
+  messageInCapitals,
+  messageOutOfOrder,
+  messageWithoutHazard,
   notFitted,
   outputWithoutPrecondition,
   overlappingAddress,
@@ -189,8 +207,12 @@ export const rules: readonly Rule[] = [
   quantityAboveDevices,
   quantityBelowDevices,
   readingAgainstSignal,
+  repeatedMessage,
   revisionAgainstRegister,
+  riskWithoutMessage,
   sameAlarmText,
+  secondSignalWord,
+  sectionMessageAfterStep,
   sensorWithoutLesson,
   setUpWithoutSlowRun,
   settingOutOfLine,
@@ -258,7 +280,9 @@ export const rules: readonly Rule[] = [
   unusedIsolationPoint,
   unusedPart,
   waitTooShort,
+  vagueAvoidance,
   wearPartWithoutTask,
+  wrongConsequenceVerb,
   wrongContact,
   wrongKind,
   wrongSheetNumber,

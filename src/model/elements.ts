@@ -113,6 +113,10 @@ export const elements: Record<string, Element> = {
     description: 'A standard caution from content/cautions',
     attributes: { caution: { required: true, refersTo: 'caution', description: 'Id of the caution' } },
   },
+  SafetySummary: {
+    description: 'Every hazard of hazards.yaml with its message, grouped by what threatens, and what the signal words mean',
+    attributes: {},
+  },
   Fitted: {
     description: 'Text, steps or figures that are kept only where an option is fitted',
     attributes: { option: { required: true, refersTo: 'option', description: 'Option of machine.yaml' } },

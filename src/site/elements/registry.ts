@@ -15,6 +15,7 @@ import Part from './Part.astro'
 import Reading from './Reading.astro'
 import Result from './Result.astro'
 import Safety from './Safety.astro'
+import SafetySummary from './SafetySummary.astro'
 import Step from './Step.astro'
 import Steps from './Steps.astro'
 import Table from './Table.astro'
@@ -41,6 +42,7 @@ export const registry = {
   Reading,
   Result,
   Safety,
+  SafetySummary,
   Step,
   Steps,
   Table,

@@ -42,7 +42,7 @@ export const pictograms: Readonly<Record<string, string>> = {
   // A hand under a plate that comes down.
   W024: '<path d="M38 46h24v7H38zM47.5 33h5v8h4L50 47l-6.5-6h4z"/><path d="M29 62h14l12-2a3.5 3.5 0 0 1 1 6h14a3.5 3.5 0 0 1 0 7H29z"/><path d="M27 76h46v4H27z"/>',
   // Two rollers that turn towards each other, and a hand.
-  W025: `<circle cx="50" cy="43" r="9"/><circle cx="50" cy="71" r="10"/><circle cx="50" cy="43" r="3" fill="${yellow}"/><circle cx="50" cy="71" r="3.5" fill="${yellow}"/><path d="M22 77 34 59l13-3a2 2 0 0 1 1 4l-9 4-9 13z"/>${line(2.5, 'M64 40a15 15 0 0 0-7-9M66 66a17 17 0 0 1 0 10')}`,
+  W025: `<circle cx="50" cy="43" r="9"/><circle cx="50" cy="71" r="10"/><circle cx="50" cy="43" r="3" fill="${yellow}"/><circle cx="50" cy="71" r="3.5" fill="${yellow}"/><path d="M22 77 34 59l13-3a2 2 0 0 1 1 4l-9 4-9 13z"/>${line(2.5, 'M66 66a17 17 0 0 1 0 10')}`,
   // Things that fall towards a head.
   W035: `<path d="M42 38h9v7h-9zM53 47h9v7h-9zM37 51h8v7h-8z"/><circle cx="50" cy="67" r="5.5"/><path d="M38 82a12 9 0 0 1 24 0z"/>`,
   // A horn.

@@ -1,8 +1,10 @@
+import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { safetyEn } from './safety/en.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
+  ...enHazards,
   ...safetyEn,
   ...storedEnergyEn,
   languageName: 'English',
@@ -239,7 +241,6 @@ export const en = {
   atLeast: 'at least {low} {unit}',
   atMost: 'at most {high} {unit}',
   hazard: 'Hazard',
-  readFirst: 'Read first',
   notRecorded: 'not recorded',
   format: 'Format',
   setting: 'Setting',

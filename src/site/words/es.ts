@@ -1,9 +1,11 @@
+import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
 import type { Labels } from './labels.ts'
 import { safetyEs } from './safety/es.ts'
 import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
+  ...esHazards,
   ...safetyEs,
   ...storedEnergyEs,
   languageName: 'Español',
@@ -240,7 +242,6 @@ export const es: Labels = {
   atLeast: 'al menos {low} {unit}',
   atMost: 'como mucho {high} {unit}',
   hazard: 'Peligro',
-  readFirst: 'Leer primero',
   notRecorded: 'no consta',
   format: 'Formato',
   setting: 'Ajuste',

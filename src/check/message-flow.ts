@@ -1,0 +1,64 @@
+import type { Nodes } from 'mdast'
+import { compareWords, greatestWord, type SignalWord } from '../hazard/signal-word.ts'
+import type { Graph } from '../model/graph.ts'
+import { type AnyPage, type PageText, textsOf } from '../model/machine.ts'
+import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
+import { namePlace, type PlacedMessage } from '../model/placed-messages.ts'
+import type { Place } from '../source/place.ts'
+
+/** A safety message as it stands between other things: written out, or included as a caution. */
+export interface FlowMessage {
+  element: JsxElement
+  place: Place
+  kind: string | undefined
+  word: SignalWord | undefined
+  /** Equal for messages of the same words. */
+  key: string
+}
+
+/** A list of steps, and the messages of the same rank. */
+export interface Flow {
+  page: AnyPage
+  text: PageText
+  messageAt(node: Nodes): FlowMessage | undefined
+}
+
+/** Every text of the pages that shows a safety message. */
+export function* messageFlows(pages: readonly AnyPage[], graph: Graph): Iterable<Flow> {
+  const written = new Map(graph.safetyMessages().map((it) => [it.element, it]))
+  const ofCaution = Map.groupBy(graph.safetyMessages(), ({ page }) => page)
+  const messageAt = (node: Nodes, text: PageText): FlowMessage | undefined => {
+    if (!isElement(node)) return undefined
+    const message = written.get(node)
+    if (message) return message.kind === 'directive' ? undefined : writtenOut(message)
+    const caution = node.name === 'Include' ? graph.page(`cautions/${attributeOf(node, 'caution') ?? ''}`) : undefined
+    const words = (caution ? (ofCaution.get(caution) ?? []) : []).flatMap(({ harms }) => greatestWord(harms) ?? [])
+    return caution && { element: node, place: namePlace(node, text), kind: undefined, word: words.toSorted(compareWords)[0], key: caution.id }
+  }
+  for (const page of pages) for (const text of textsOf(page)) yield { page, text, messageAt: (node) => messageAt(node, text) }
+}
+
+function writtenOut({ element, place, kind, harms, names, text: { source } }: PlacedMessage): FlowMessage {
+  const from = element.children[0]?.position?.start.offset
+  const own = from === undefined ? '' : source.text.slice(from, element.children.at(-1)?.position?.end.offset)
+  return { element, place, kind, word: greatestWord(harms), key: [...names, own.replace(/\s+/g, ' ')].join(' ') }
+}
+
+/** Whether a node says something to do: not empty, no message, and no more than what is seen or measured after a step. */
+export function instructs(node: Nodes): boolean {
+  if (node.type === 'text') return node.value.trim() !== ''
+  if (!isElement(node)) return 'children' in node ? node.children.some(instructs) : node.type === 'inlineCode'
+  if (['Safety', 'Include', 'Anchor', 'Result', 'Reading', 'Figure'].includes(node.name ?? '')) return false
+  return true
+}
+
+export const isSteps = (node: Nodes) => isElement(node) && node.name === 'Steps'
+
+/** Steps, and items of numbered lists, with what stands directly in each. */
+export function stepsBelow(node: Nodes): { step: Nodes; children: readonly Nodes[] }[] {
+  if (!('children' in node)) return []
+  const isStep = (isElement(node) && node.name === 'Step') || false
+  const items =
+    node.type === 'list' && node.ordered ? node.children.map((item) => ({ step: item as Nodes, children: item.children as readonly Nodes[] })) : []
+  return [...(isStep ? [{ step: node, children: node.children }] : []), ...items, ...node.children.flatMap(stepsBelow)]
+}

@@ -1,0 +1,36 @@
+import type { SignalWord } from '../../hazard/signal-word.ts'
+import type { HazardGroup, lifePhases } from '../../model/schema/hazards-file.ts'
+import type { Labels } from '../words/labels.ts'
+
+/** What happens, in the words of the table, if a message of this word is not followed. */
+export function wordMeaning(labels: Labels, word: SignalWord): string {
+  return { danger: labels.meansDanger, warning: labels.meansWarning, caution: labels.meansCaution, notice: labels.meansNotice }[word]
+}
+
+export function hazardGroupLabel(labels: Labels, group: HazardGroup): string {
+  return {
+    mechanical: labels.hazardMechanical,
+    electrical: labels.hazardElectrical,
+    thermal: labels.hazardThermal,
+    noise: labels.hazardNoise,
+    vibration: labels.hazardVibration,
+    radiation: labels.hazardRadiation,
+    substance: labels.hazardSubstance,
+    ergonomic: labels.hazardErgonomic,
+    environment: labels.hazardEnvironment,
+    combination: labels.hazardCombination,
+  }[group]
+}
+
+export function lifePhaseLabel(labels: Labels, phase: (typeof lifePhases)[number]): string {
+  return {
+    transport: labels.phaseTransport,
+    installation: labels.phaseInstallation,
+    setting: labels.phaseSetting,
+    operation: labels.phaseOperation,
+    cleaning: labels.phaseCleaning,
+    maintenance: labels.phaseMaintenance,
+    'fault-finding': labels.phaseFaultFinding,
+    dismantling: labels.phaseDismantling,
+  }[phase]
+}
