@@ -17,6 +17,8 @@ export const messageWithoutHazard: Rule = {
       const word = greatestWord(harms)
       if (text.language !== page.language || names.length > 0 || !word || !warnsOfInjury(word)) continue
       const isCaution = page.collection === 'cautions'
+      // What is written for every machine can name no hazard of this one; a standard caution is named by it.
+      if (page.shared && !isCaution) continue
       // A standard caution that no page of this machine shows says nothing about it.
       if (isCaution && (ofHazards.has(page.name) || !included.has(page.name))) continue
       yield {

@@ -1,3 +1,4 @@
+import { phaseOf } from '../../energy/lockout-of-page.ts'
 import { isSteps, messageFlows, stepsBelow } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
@@ -20,12 +21,14 @@ export const sectionMessageAfterStep: Rule = {
               help: 'put it before the first step of the section, or write `kind="embedded"` if it guards this step alone',
             }
       let steps = false
-      for (const child of text.body.children) {
+      // What stands between the phases of a lockout is shown at the head of the next.
+      const lastPhase = text.body.children.findLastIndex((child) => phaseOf(child) !== undefined)
+      for (const [index, child] of text.body.children.entries()) {
         if (child.type === 'heading') steps = false
         else if (isSteps(child)) steps = true
         const message = messageAt(child)
         // One that says that it belongs to a step is judged by its step.
-        if (!message || !steps || message.kind === 'embedded') continue
+        if (!message || !steps || index < lastPhase || message.kind === 'embedded') continue
         yield {
           message: 'the safety message stands after the first step of its section',
           place: message.place,
