@@ -47,6 +47,7 @@ import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
 import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { messageAfterStep } from './rules/message-after-step.ts'
+import { messageDiffersInTranslation } from './rules/message-differs-in-translation.ts'
 import { messageInCapitals } from './rules/message-in-capitals.ts'
 import { messageOutOfOrder } from './rules/message-out-of-order.ts'
 import { messageWithoutHazard } from './rules/message-without-hazard.ts'
@@ -194,6 +195,7 @@ export const rules: readonly Rule[] = [
   magnitudeAgainstStore,
   missingDelayNotice,
   messageAfterStep,
+  messageDiffersInTranslation,
   messageInCapitals,
   messageOutOfOrder,
   messageWithoutHazard,
