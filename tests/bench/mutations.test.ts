@@ -34,6 +34,10 @@ const alwaysFound = [
   'closing tag left out',
   'sheet of a drawing deleted',
   'isolation of an energy source removed',
+  'safety message moved behind the last step',
+  'safety message moved behind the words of its step',
+  'safety message of a job left out',
+  'severity in a translation lowered',
 ]
 
 describe('one mistake over the example machine', () => {

@@ -41,11 +41,12 @@ export const riskWithoutMessage: Rule = {
   },
 }
 
-/** For a hazard the pages that show a message about it: their own, or a caution that speaks of it. */
+/** For a hazard the pages that show a message about it in their source language: their own, or a caution that speaks of it. */
 function warningPages({ references }: Machine, graph: Graph): (hazard: Hazard) => Set<string> {
   const naming = Map.groupBy(referencesTo(references, 'hazard'), ({ id }) => id)
   const including = Map.groupBy(referencesTo(references, 'caution'), ({ id }) => id)
-  const pagesOf = (list: ReturnType<typeof referencesTo> | undefined) => (list ?? []).flatMap(({ page }) => page?.page ?? [])
+  const pagesOf = (list: ReturnType<typeof referencesTo> | undefined) =>
+    (list ?? []).flatMap(({ page }) => (page && page.language === page.page.language ? [page.page] : []))
   return ({ id, caution }) => {
     const named = pagesOf(naming.get(id.value))
     const cautions = [...named.filter(({ collection }) => collection === 'cautions').map(({ name }) => name), ...(caution ? [caution.value] : [])]

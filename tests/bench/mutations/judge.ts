@@ -3,6 +3,7 @@ import { checkFiles, type Files } from '../example.ts'
 import { seededRandom } from '../random.ts'
 import { cellKinds } from './cells.ts'
 import { folderKinds } from './folders.ts'
+import { messageKinds } from './messages.ts'
 import type { Mistake } from './mistake.ts'
 import { nameKinds } from './names.ts'
 import { pageKinds, readingKinds } from './pages.ts'
@@ -19,7 +20,17 @@ export interface Verdict {
   atItsLine: boolean
 }
 
-const kinds = [...nameKinds, ...rowKinds, ...cellKinds, ...valueKinds, ...pageKinds, ...folderKinds, ...readingKinds, ...siblingKinds]
+const kinds = [
+  ...nameKinds,
+  ...rowKinds,
+  ...cellKinds,
+  ...valueKinds,
+  ...pageKinds,
+  ...folderKinds,
+  ...readingKinds,
+  ...siblingKinds,
+  ...messageKinds,
+]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */
 export function makeMistakes(files: Files, seed: number): Mistake[] {
