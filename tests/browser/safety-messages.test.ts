@@ -60,6 +60,7 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
           word: panel?.textContent?.trim(),
           ground: panel ? hex(getComputedStyle(panel).backgroundColor) : '',
           letters: panel ? hex(getComputedStyle(panel).color) : '',
+          sizePx: [panel, message.querySelector('.safety-text')].map((it) => (it ? Number.parseFloat(getComputedStyle(it).fontSize) : 0)),
           italic: panel ? getComputedStyle(panel).fontStyle === 'italic' : false,
           alert: mark && triangle ? [hex(getComputedStyle(triangle).fill), hex(getComputedStyle(mark).fill)] : undefined,
           texts: texts.map((it) => [hex(getComputedStyle(it).color), behind(it)] as const),
@@ -109,6 +110,31 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
         expect(violations).toEqual([])
       },
     )
+  })
+
+  test('the word of a panel is half as large again as the text', async () => {
+    // Source: ANSI Z535.2 and Z535.4, from a secondary text; both are set in capitals of about one height to the size.
+    const messages = await onPage('front/messages.html', {}, shown)
+    for (const {
+      kind,
+      sizePx: [word = 0, text = 1],
+    } of messages)
+      if (!kind.includes('embedded')) expect([kind, word / text >= 1.5]).toEqual([kind, true])
+  })
+
+  test('white letters on a dark ground are printed at 12 pt or more', async () => {
+    // Source: ISO/IEC Guide 37:2012. 12 pt are 16 px.
+    const messages = await onPage('front/messages.html', {}, async (page) => {
+      await page.emulateMedia({ media: 'print' })
+      return shown(page)
+    })
+    const white = messages.filter(({ letters }) => letters === '#ffffff')
+    expect(white.length).toBeGreaterThan(2)
+    for (const {
+      kind,
+      sizePx: [word = 0],
+    } of white)
+      expect([kind, word >= 16]).toEqual([kind, true])
   })
 
   test('under forced colours each word keeps a border, and its letters and mark differ from their ground', async () => {
