@@ -136,6 +136,7 @@ import { unusedIsolationPoint } from './rules/unused-isolation-point.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { vagueAvoidance } from './rules/vague-avoidance.ts'
 import { waitTooShort } from './rules/wait-too-short.ts'
+import { warningInPlainText } from './rules/warning-in-plain-text.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 import { wrongConsequenceVerb } from './rules/wrong-consequence-verb.ts'
 import { wrongContact } from './rules/wrong-contact.ts'
@@ -283,6 +284,7 @@ export const rules: readonly Rule[] = [
   unusedPart,
   waitTooShort,
   vagueAvoidance,
+  warningInPlainText,
   wearPartWithoutTask,
   wrongConsequenceVerb,
   wrongContact,

@@ -44,6 +44,20 @@ export function signalWordsIn(text: string, language: string): Span[] {
   return spansOf(text, new RegExp(`(?<![\\p{L}\\p{N}-])(?:${words})(?=\\s*(?:[:!.–—]|-\\s|$))`, 'gu'))
 }
 
+/**
+ * The word with which a paragraph begins as if it were a safety message: a word of injury of the language before `:` or
+ * `!`, in any case, or the word for a mere note where the paragraph speaks of harm to a person.
+ */
+export function plainWarning(text: string, language: string): Span | undefined {
+  const { danger, warning, caution, notice } = wordsOfLanguage(language) ?? {}
+  const begins = (words: readonly (string | undefined)[]) =>
+    new RegExp(`^\\s*(?:${words.filter((it) => it !== undefined).join('|')})(?=\\s*[:!])`, 'iu').exec(text)?.[0]
+  const word = danger ? begins([danger, warning, caution]) : undefined
+  const note = word === undefined && injuryWords(text, language).length > 0 ? begins([notice, ...(languages[language]?.notes ?? [])]) : undefined
+  const found = word ?? note
+  return found === undefined ? undefined : { start: found.length - found.trimStart().length, end: found.length }
+}
+
 /** Whether a text of three words and more stands in capitals throughout. Words with digits, such as tags, do not count. */
 export function isInCapitals(text: string): boolean {
   const words = text.split(/[^\p{L}\p{N}]+/u).filter((word) => /^\p{L}{2,}$/u.test(word))
@@ -57,6 +71,8 @@ function spansOf(text: string, pattern: RegExp): Span[] {
 interface Lints {
   verbs: { will: RegExp; could: RegExp; names: { will: string; could: string } }
   vague: RegExp
+  /** Words that head a remark. */
+  notes: readonly string[]
   injury: RegExp
 }
 
@@ -66,6 +82,7 @@ const languages: Readonly<Record<string, Lints>> = {
     verbs: { will: /\bwill\b/gi, could: /\b(?:could|may|might|can)\b/gi, names: { will: 'will', could: 'could' } },
     vague:
       /^(?:(?:always|please|you must)\s+)?(?:be\s+(?:very\s+|always\s+)?(?:careful|cautious|alert|aware)|(?:take|use|exercise)\s+(?:\w+\s+)?(?:care|caution)|(?:proceed|work|act)\s+(?:with\s+(?:\w+\s+)?(?:care|caution)|carefully|cautiously)|pay\s+attention|stay\s+alert|watch\s+out)(?!\s+(?:that|to|not)\b)[^,:–—]*$/i,
+    notes: ['note', 'important', 'tip', 'hint', 'remark', 'attention'],
     injury:
       /(?<!\b(?:no|without|not an?)\s(?:\w+\s)?)\b(?:injur(?:y|ies|e[ds]?)|kills?|death|fatal(?:ly)?|scalds?|electric shocks?|(?:crush|burn|cut|trap|hit|hurt|blind)(?:s|es)?\s+(?:you|people|persons?|someone|(?:your|a|the)\s+(?:hand|finger|arm|foot|eye|face|skin|head)s?))\b/gi,
   },
@@ -78,6 +95,7 @@ const languages: Readonly<Record<string, Lints>> = {
     },
     vague:
       /^(?:(?:siempre|por favor)\s+)?(?:tenga\s+(?:\p{L}+\s+)?cuidado|preste\s+(?:\p{L}+\s+)?atención|(?:proceda|trabaje|actúe)\s+con\s+(?:\p{L}+\s+)?(?:cuidado|precaución|prudencia)|sea\s+prudente|extreme\s+(?:el|las)\s+(?:cuidado|precauciones))(?!\s+(?:de|en|para)?\s*(?:que|no)(?!\p{L}))[^,:–—]*$/iu,
+    notes: ['nota', 'importante', 'consejo', 'observación'],
     injury:
       /(?<!(?:sin|ninguna)\s)(?<!\p{L})(?:lesión|lesiones|heridas?|lesionar\p{L}*|herir\p{L}*|matar\p{L}*|muertes?|mortal(?:es)?|quemaduras?|descargas? eléctricas?|(?:aplastar|quemar|cortar|golpear|atrapar|cegar)(?:le|les)|(?:aplast|quem|cort)ar la (?:mano|piel|cara|cabeza))(?!\p{L})/giu,
   },

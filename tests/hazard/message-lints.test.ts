@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { injuryWords, isInCapitals, isVague, type Span, signalWordsIn, wrongVerbs } from '../../src/hazard/message-lints.ts'
+import { injuryWords, isInCapitals, isVague, plainWarning, type Span, signalWordsIn, wrongVerbs } from '../../src/hazard/message-lints.ts'
 import type { SignalWord } from '../../src/hazard/signal-word.ts'
 
 const cut = (text: string, spans: readonly Span[]) => spans.map(({ start, end }) => text.slice(start, end))
@@ -66,3 +66,20 @@ test.each([
   ['DR101, DR201 and DR701', false],
   ['AC 230 V', false],
 ])('in capitals: %s: %s', (text, expected) => expect(isInCapitals(text)).toBe(expected))
+
+test.each([
+  ['en', 'Warning: hot.', 'Warning'],
+  ['en', '  DANGER! Keep out.', 'DANGER'],
+  ['en', 'Important: it could crush your hand.', 'Important'],
+  ['en', 'NOTICE: it could cut your hand.', 'NOTICE'],
+  ['en', 'NOTICE: the seal can leak.', undefined],
+  ['en', 'Warning lamps: amber.', undefined],
+  ['fr', 'Attention : chaud.', 'Attention'],
+  ['es', 'Atención: caliente.', 'Atención'],
+  ['es', 'Nota: podría quemarse el motor.', undefined],
+  ['es', 'Nota: podría aplastarle.', 'Nota'],
+  ['pt', 'PERIGO: quente.', undefined],
+])('a paragraph that begins like a message, %s: %s', (language, text, expected) => {
+  const found = plainWarning(text, language)
+  expect(found && text.slice(found.start, found.end)).toBe(expected)
+})
