@@ -38,6 +38,10 @@ const alwaysFound = [
   'safety message moved behind the words of its step',
   'safety message of a job left out',
   'severity in a translation lowered',
+  'waiting time of an energy source too short',
+  'delay notice left out',
+  'value of a store left out',
+  'unit of a store of another quantity',
 ]
 
 describe('one mistake over the example machine', () => {
