@@ -1,4 +1,5 @@
-import type { EnergySource, EnergyStore } from '../model/machine.ts'
+import type { EnergyStore } from '../model/energy-store.ts'
+import type { EnergySource } from '../model/machine.ts'
 import { type TableName, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
 import { compare, type Located, type Place } from '../source/place.ts'

@@ -1,7 +1,8 @@
 import { type Computed, isComputed, type Result } from '../energy/law.ts'
 import { energyOfStore, waitOfStore } from '../energy/store.ts'
 import { inputTexts } from '../energy/trade-units.ts'
-import type { EnergySource, EnergyStore, Machine } from '../model/machine.ts'
+import type { EnergyStore } from '../model/energy-store.ts'
+import type { EnergySource, Machine } from '../model/machine.ts'
 
 export interface StoreResult {
   store: EnergyStore

@@ -1,4 +1,4 @@
-import type { EnergyStore } from '../model/machine.ts'
+import type { EnergyStore } from '../model/energy-store.ts'
 import { type StoreInput, type StoreValue, storeQuantities } from '../model/schema/store.ts'
 import { converted } from '../model/unit-scale.ts'
 import { inQuotes } from './pages.ts'

@@ -1,6 +1,7 @@
 import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import type { EnergyStore } from './energy-store.ts'
 import type { Hazard } from './hazard.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
@@ -9,7 +10,6 @@ import type { ReadTags } from './prose/tag-reader.ts'
 import type { EnergyForm, IsolatingDevice, Proof } from './schema/energy-file.ts'
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
-import type { StoreInput, StoreKind, StoreValue } from './schema/store.ts'
 import type { Row } from './schema/tables.ts'
 import type { TrainingFile } from './schema/training-file.ts'
 import type { Sync } from './sync.ts'
@@ -86,23 +86,6 @@ export interface IsolationPoint {
   lockable: boolean
   tagOut: TagOut | undefined
   fits: readonly Located<string>[]
-}
-
-/** One thing of a source that holds energy. */
-export interface EnergyStore {
-  kind: StoreKind
-  /** Where its kind stands. */
-  place: Place
-  /** The device that holds it. */
-  of: Located<string> | undefined
-  /** What its author gave, in SI units. Pressures are gauge pressures. */
-  given: Readonly<Partial<Record<StoreValue, number>>>
-  /** The same as written: `{ capacitance: { value: 940, unit: µF } }`. */
-  quantities: Readonly<Record<string, { value: number; unit: Located<string> }>>
-  surface: Extract<StoreInput, { kind: 'hot-body' }>['surface']
-  contactS: number | undefined
-  type: Extract<StoreInput, { kind: 'accumulator' }>['type']
-  makersRatio: number | undefined
 }
 
 export interface EnergySource {

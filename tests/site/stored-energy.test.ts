@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { EnergySource, EnergyStore } from '../../src/model/machine.ts'
+import type { EnergyStore } from '../../src/model/energy-store.ts'
+import type { EnergySource } from '../../src/model/machine.ts'
 import { waitLabel } from '../../src/site/parts/said.ts'
 import { energyText, waitText, workings } from '../../src/site/parts/stored-energy.ts'
 import { en } from '../../src/site/words/en.ts'

@@ -1,6 +1,6 @@
 import { brokenAccumulatorLimits } from '../../energy/accumulator-limits.ts'
 import { inTradeUnits } from '../../energy/trade-units.ts'
-import type { EnergyStore } from '../../model/machine.ts'
+import type { EnergyStore } from '../../model/energy-store.ts'
 import { storing } from '../energy-stores.ts'
 import type { Rule } from '../rule.ts'
 

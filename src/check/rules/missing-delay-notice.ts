@@ -1,5 +1,5 @@
 import { enclosureLimitS, residualVoltage } from '../../energy/residual-voltage.ts'
-import type { EnergyStore } from '../../model/machine.ts'
+import type { EnergyStore } from '../../model/energy-store.ts'
 import { derivation, secondsText, storing } from '../energy-stores.ts'
 import type { Rule } from '../rule.ts'
 

@@ -176,9 +176,9 @@ describe('a finding names file, sheet and cell, and shows the row', () => {
 
   test('of a decimal sign', () => {
     expect(report({}, (yaml) => yaml.replace('data/bom.xlsx }', 'data/bom.xlsx, decimal: comma }'))).toMatchInlineSnapshot(`
-      "machine.yaml:21:42: error: \`decimal\` is for CSV files, and \`data/bom.xlsx\` is a workbook [unknown-key]
+      "machine.yaml:22:42: error: \`decimal\` is for CSV files, and \`data/bom.xlsx\` is a workbook [unknown-key]
 
-        21 |   parts: { file: data/bom.xlsx, decimal: comma }
+        22 |   parts: { file: data/bom.xlsx, decimal: comma }
            |                                          ^^^^^
 
         note: a number in a workbook has no sign until it is shown
@@ -188,9 +188,9 @@ describe('a finding names file, sheet and cell, and shows the row', () => {
 
   test('of a worksheet that is not there', () => {
     expect(report({}, (yaml) => yaml.replace('data/bom.xlsx }', 'data/bom.xlsx, sheet: Parts }'))).toMatchInlineSnapshot(`
-      "machine.yaml:21:40: error: the workbook has no worksheet \`Parts\` [unknown-worksheet]
+      "machine.yaml:22:40: error: the workbook has no worksheet \`Parts\` [unknown-worksheet]
 
-        21 |   parts: { file: data/bom.xlsx, sheet: Parts }
+        22 |   parts: { file: data/bom.xlsx, sheet: Parts }
            |                                        ^^^^^
 
         note: it has \`bom\`; nothing in it was checked
