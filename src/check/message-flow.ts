@@ -9,14 +9,14 @@ import type { Place } from '../source/place.ts'
 /** A safety message as it stands between other things: written out, or included as a caution. */
 export interface FlowMessage {
   element: JsxElement
-  place: Place
   kind: string | undefined
   word: SignalWord | undefined
+  place(): Place
   /** Equal for messages of the same words. */
-  key: string
+  key(): string
 }
 
-/** A list of steps, and the messages of the same rank. */
+/** A text, and the messages in it. */
 export interface Flow {
   page: AnyPage
   text: PageText
@@ -33,15 +33,22 @@ export function* messageFlows(pages: readonly AnyPage[], graph: Graph): Iterable
     if (message) return message.kind === 'directive' ? undefined : writtenOut(message)
     const caution = node.name === 'Include' ? graph.page(`cautions/${attributeOf(node, 'caution') ?? ''}`) : undefined
     const words = (caution ? (ofCaution.get(caution) ?? []) : []).flatMap(({ harms }) => greatestWord(harms) ?? [])
-    return caution && { element: node, place: namePlace(node, text), kind: undefined, word: words.toSorted(compareWords)[0], key: caution.id }
+    return (
+      caution && { element: node, place: () => namePlace(node, text), kind: undefined, word: words.toSorted(compareWords)[0], key: () => caution.id }
+    )
   }
-  for (const page of pages) for (const text of textsOf(page)) yield { page, text, messageAt: (node) => messageAt(node, text) }
+  for (const page of pages)
+    for (const text of textsOf(page).filter(({ source }) => /<(?:Safety|Include)\b/.test(source.text)))
+      yield { page, text, messageAt: (node) => messageAt(node, text) }
 }
 
 function writtenOut({ element, place, kind, harms, names, text: { source } }: PlacedMessage): FlowMessage {
-  const from = element.children[0]?.position?.start.offset
-  const own = from === undefined ? '' : source.text.slice(from, element.children.at(-1)?.position?.end.offset)
-  return { element, place, kind, word: greatestWord(harms), key: [...names, own.replace(/\s+/g, ' ')].join(' ') }
+  const key = () => {
+    const from = element.children[0]?.position?.start.offset
+    const own = from === undefined ? '' : source.text.slice(from, element.children.at(-1)?.position?.end.offset)
+    return [...names, own.replace(/\s+/g, ' ')].join(' ')
+  }
+  return { element, place: () => place, kind, word: greatestWord(harms), key }
 }
 
 /** Whether a node says something to do: not empty, no message, and no more than what is seen or measured after a step. */
@@ -54,11 +61,26 @@ export function instructs(node: Nodes): boolean {
 
 export const isSteps = (node: Nodes) => isElement(node) && node.name === 'Steps'
 
-/** Steps, and items of numbered lists, with what stands directly in each. */
-export function stepsBelow(node: Nodes): { step: Nodes; children: readonly Nodes[] }[] {
-  if (!('children' in node)) return []
-  const isStep = (isElement(node) && node.name === 'Step') || false
-  const items =
-    node.type === 'list' && node.ordered ? node.children.map((item) => ({ step: item as Nodes, children: item.children as readonly Nodes[] })) : []
-  return [...(isStep ? [{ step: node, children: node.children }] : []), ...items, ...node.children.flatMap(stepsBelow)]
+/** A step, or an item of a numbered list, with what stands directly in it. */
+export interface StepBelow {
+  /** The list that it stands in. */
+  list: Nodes
+  children: readonly Nodes[]
+}
+
+/** Every step below a node, in the order of the text. */
+export function stepsBelow(node: Nodes, found: StepBelow[] = []): StepBelow[] {
+  if (!mayHoldBlocks(node)) return found
+  const isNumbered = node.type === 'list' && node.ordered === true
+  for (const child of node.children) {
+    if ((isNumbered || (isElement(child) && child.name === 'Step')) && 'children' in child) found.push({ list: node, children: child.children })
+    stepsBelow(child, found)
+  }
+  return found
+}
+
+/** Whether steps or messages can stand in a node: not in words alone. */
+export function mayHoldBlocks(node: Nodes): node is Extract<Nodes, { children: Nodes[] }> {
+  if (!('children' in node) || node.type === 'heading' || node.type === 'table') return false
+  return node.type !== 'paragraph' || node.children.some(isElement)
 }

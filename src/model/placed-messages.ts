@@ -17,9 +17,11 @@ export interface PlacedMessage extends SafetyMessage {
 /** Every safety message that a page writes out, in the order of pages, languages and text. */
 export function placedMessages(pages: readonly AnyPage[], hazardOf: (id: string) => Hazard | undefined): PlacedMessage[] {
   return pages.flatMap((page) =>
-    textsOf(page).flatMap((text) =>
-      elementsOf(text.body, 'Safety').map((element) => ({ ...messageOf(element, hazardOf), page, text, element, place: namePlace(element, text) })),
-    ),
+    textsOf(page)
+      .filter(({ source }) => source.text.includes('<Safety'))
+      .flatMap((text) =>
+        elementsOf(text.body, 'Safety').map((element) => ({ ...messageOf(element, hazardOf), page, text, element, place: namePlace(element, text) })),
+      ),
   )
 }
 

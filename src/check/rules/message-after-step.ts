@@ -25,7 +25,7 @@ function* inStep(children: readonly Parameters<typeof instructs>[0][], { message
     if (!message || !children.slice(0, index).some(instructs) || children.slice(index).some(instructs)) continue
     yield {
       message: 'the safety message stands after what the step tells to do',
-      place: message.place,
+      place: message.place(),
       help: 'put it first in the step, before the words',
     }
   }
@@ -44,7 +44,7 @@ function* behindSteps({ text: { body }, messageAt }: Flow): Iterable<Problem> {
     if (after.slice(0, end === -1 ? undefined : end).some(isSteps)) continue
     yield {
       message: 'the safety message stands after the last step of its section',
-      place: message.place,
+      place: message.place(),
       help: 'put it into the step that it guards, before the words',
     }
   }

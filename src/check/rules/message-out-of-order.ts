@@ -1,7 +1,7 @@
 import type { Nodes, Root } from 'mdast'
 import { compareWords } from '../../hazard/signal-word.ts'
 import type { Problem } from '../../source/finding.ts'
-import { type Flow, type FlowMessage, isSteps, messageFlows } from '../message-flow.ts'
+import { type Flow, type FlowMessage, isSteps, mayHoldBlocks, messageFlows } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
 export const messageOutOfOrder: Rule = {
@@ -23,7 +23,7 @@ function beforeSteps(body: Root): Root {
 
 /** Messages that follow each other without anything between them are a group. */
 function* groupsIn(node: Nodes, flow: Flow): Iterable<Problem> {
-  if (!('children' in node)) return
+  if (!mayHoldBlocks(node)) return
   let weakest: FlowMessage | undefined
   for (const child of node.children) {
     if (child.type === 'text' && child.value.trim() === '') continue
@@ -37,8 +37,8 @@ function* groupsIn(node: Nodes, flow: Flow): Iterable<Problem> {
     if (weakest?.word && compareWords(message.word, weakest.word) < 0)
       yield {
         message: `the message \`${message.word}\` stands after one that says \`${weakest.word}\``,
-        place: message.place,
-        related: [{ label: `\`${weakest.word}\` stands here`, place: weakest.place }],
+        place: message.place(),
+        related: [{ label: `\`${weakest.word}\` stands here`, place: weakest.place() }],
         help: 'put the messages of a group in the order danger, warning, caution, notice',
       }
     else weakest = message

@@ -1,5 +1,4 @@
-import { elementsOf } from '../../model/mdx-elements.ts'
-import { messageFlows } from '../message-flow.ts'
+import { messageFlows, stepsBelow } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
 export const repeatedMessage: Rule = {
@@ -11,16 +10,16 @@ export const repeatedMessage: Rule = {
 
   *check({ pages }, graph) {
     for (const { text, messageAt } of messageFlows(pages, graph))
-      for (const steps of elementsOf(text.body, 'Steps')) {
-        const messages = elementsOf(steps, 'Step').map(({ children }) => children.flatMap((child) => messageAt(child) ?? []))
+      for (const list of Map.groupBy(stepsBelow(text.body), (step) => step.list).values()) {
+        const messages = list.map(({ children }) => children.flatMap((child) => messageAt(child) ?? []))
         for (const [index, own] of messages.entries())
           for (const message of own) {
-            const before = messages[index - 1]?.find(({ key }) => key === message.key)
+            const before = messages[index - 1]?.find(({ key }) => key() === message.key())
             if (!before) continue
             yield {
               message: 'the step before has the same safety message',
-              place: message.place,
-              related: [{ label: 'it stands here already', place: before.place }],
+              place: message.place(),
+              related: [{ label: 'it stands here already', place: before.place() }],
               help: 'put it once before the steps',
             }
           }

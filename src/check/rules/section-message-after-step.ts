@@ -17,7 +17,7 @@ export const sectionMessageAfterStep: Rule = {
           if (message.kind === 'section' || message.kind === 'grouped')
             yield {
               message: `a \`${message.kind}\` message stands inside a step`,
-              place: message.place,
+              place: message.place(),
               help: 'put it before the first step of the section, or write `kind="embedded"` if it guards this step alone',
             }
       let steps = false
@@ -31,7 +31,7 @@ export const sectionMessageAfterStep: Rule = {
         if (!message || !steps || index < lastPhase || message.kind === 'embedded') continue
         yield {
           message: 'the safety message stands after the first step of its section',
-          place: message.place,
+          place: message.place(),
           help: 'put it before the first step; if it guards later steps alone, put it into the first of them, or begin a section with a heading above it',
         }
       }
