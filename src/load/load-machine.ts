@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
+import type { InputFile } from '../model/input-file.ts'
 import type { LostData } from '../model/lost-data.ts'
-import type { Drawing, InputFile, NamedThing, Reference, Term } from '../model/machine.ts'
+import type { Drawing, NamedThing, Reference, Term } from '../model/machine.ts'
 import { contentFile } from '../model/schema/content-file.ts'
 import { machineFile } from '../model/schema/machine-file.ts'
 import type { Row, TableName } from '../model/schema/tables.ts'
@@ -14,6 +15,7 @@ import { readText, reason } from './decode.ts'
 import { noteFirstError } from './first-error.ts'
 import type { Folder } from './folder.ts'
 import { loadHazards, noHazards } from './hazards.ts'
+import { images } from './images.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
@@ -269,14 +271,6 @@ function mergeTerms(terms: readonly Term[]): Term[] {
   const byId = new Map<string, Term>()
   for (const term of terms) if (!byId.has(term.id)) byId.set(term.id, term)
   return [...byId.values()].sort((a, b) => compare(a.id, b.id))
-}
-
-const isImage = (path: string) => /\.(svg|png|jpe?g|webp)$/i.test(path)
-
-function images(machine: Folder, shared: Folder): Map<string, string> {
-  const found = new Map<string, string>()
-  for (const folder of [shared, machine]) for (const path of folder.list().filter(isImage)) found.set(path, folder.onDisk(path) ?? path)
-  return found
 }
 
 /** Every file that the build depends on, with its hash. */

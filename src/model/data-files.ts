@@ -1,4 +1,5 @@
-import type { InputFile, Machine } from './machine.ts'
+import type { InputFile } from './input-file.ts'
+import type { Machine } from './machine.ts'
 
 /** The files with the machine's data, by their paths from the machine folder: the release names their revisions. */
 export function dataFiles({ file, inputs }: Machine): InputFile[] {

@@ -3,6 +3,7 @@ import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import type { EnergyStore } from './energy-store.ts'
 import type { Hazard } from './hazard.ts'
+import type { InputFile } from './input-file.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
@@ -214,12 +215,6 @@ export interface Term {
   id: string
   byLanguage: Readonly<Record<string, { term: string; definition: string; synonyms: readonly string[] }>>
   place: Place
-}
-
-/** A file of the machine, as far as the release names it: `data/bom.csv` and its SHA-256. */
-export interface InputFile {
-  path: string
-  sha256: string
 }
 
 /** A unit of the machine without what is read out of its words. */
