@@ -18,21 +18,64 @@ export function entryStep(text: PageText, language: string): Place | undefined {
   return pattern && firstInSteps(text, pattern)
 }
 
+/** Stands in the words of a step for an element without words of its own, such as a tag. */
+export const thing = '\ufffc'
+
 /** The first words in the steps of a page that a pattern fits, or the text they stand in where it is written otherwise. */
 export function firstInSteps({ body, source }: PageText, pattern: RegExp): Place | undefined {
-  for (const node of elementsOf(body, 'Step').flatMap(textNodes)) {
-    const match = pattern.exec(node.value)
-    const start = node.position?.start.offset
-    if (!match || start === undefined) continue
-    const written = source.text.startsWith(match[0], start + match.index)
-    return written
-      ? source.place(start + match.index, start + match.index + match[0].length)
-      : source.place(start, node.position?.end.offset ?? start)
+  for (const run of elementsOf(body, 'Step').flatMap(runsOf)) {
+    const match = pattern.exec(run.map(({ words }) => words).join(''))
+    if (!match) continue
+    const [first, last] = [pieceAt(run, match.index), pieceAt(run, match.index + match[0].length - 1)]
+    if (!first || !last) continue
+    const [start, end] = [first.offset + first.within, last.words === thing ? last.end : last.offset + last.within + 1]
+    const isWritten =
+      isAt(source.text, first, first.within, first.offset === last.offset ? last.within + 1 : undefined) &&
+      (first.offset === last.offset || isAt(source.text, last, 0, last.within + 1))
+    return isWritten ? source.place(start, end) : source.place(first.offset, last.end)
   }
   return undefined
 }
 
-function textNodes(node: Nodes): Extract<Nodes, { type: 'text' }>[] {
-  if (node.type === 'text') return [node]
-  return 'children' in node ? node.children.flatMap(textNodes) : []
+/** Words of a step that follow each other in one block. */
+interface Piece {
+  words: string
+  /** Where its node begins and ends in the file. */
+  offset: number
+  end: number
 }
+
+/** The piece with a character of its run, and the place of the character in it. */
+function pieceAt(run: readonly Piece[], index: number): (Piece & { within: number }) | undefined {
+  let before = 0
+  for (const piece of run) {
+    const within = index - before
+    if (within < piece.words.length) return { ...piece, within }
+    before += piece.words.length
+  }
+  return undefined
+}
+
+/** Whether a part of a piece is written in the file as it is read: an escaped sign and a broken line are not. */
+function isAt(text: string, { words, offset }: Piece, from: number, to: number | undefined): boolean {
+  return words === thing || text.startsWith(words.slice(from, to), offset + from)
+}
+
+/** The words below a node, a run for each block. */
+function runsOf(node: Nodes): Piece[][] {
+  const runs: Piece[][] = [[]]
+  const walk = (at: Nodes) => {
+    const piece = (words: string) => runs.at(-1)?.push({ words, offset: at.position?.start.offset ?? 0, end: at.position?.end.offset ?? 0 })
+    if (at.type === 'text') piece(at.value)
+    else if ('children' in at && at.children.length > 0) {
+      const isBlock = at.type !== 'mdxJsxTextElement' && !inline.has(at.type)
+      if (isBlock) runs.push([])
+      at.children.forEach(walk)
+      if (isBlock) runs.push([])
+    } else piece(thing)
+  }
+  walk(node)
+  return runs.filter((run) => run.length > 0)
+}
+
+const inline = new Set<Nodes['type']>(['emphasis', 'strong', 'delete', 'link', 'linkReference'])
