@@ -35,8 +35,11 @@ const orders: Readonly<Record<string, RegExp>> = {
   ),
 }
 
+/** A page without any of these words has no such order, and need not be walked. */
+const telling = /manual|Jog|Force|Energi|override|Fuerce/
+
 /** Where the first step stands that moves or switches an output by hand; undefined where none does, or no words of the language are known. */
 export function handOperation(text: PageText, language: string): Place | undefined {
   const pattern = orders[language]
-  return pattern && firstInSteps(text, pattern)
+  return pattern && telling.test(text.source.text) ? firstInSteps(text, pattern) : undefined
 }
