@@ -118,7 +118,7 @@ function readElement(node: JsxElement, around: readonly Parents[], walk: Walk): 
   const { source, sink } = walk
   const start = node.position?.start.offset ?? 0
   const namePlace = source.place(start + 1, start + 1 + (node.name?.length ?? 0))
-  const element = node.name === null ? undefined : elements[node.name]
+  const element = ownOf(elements, node.name ?? '')
   if (!element) {
     const near = suggestKey(node.name ?? '', Object.keys(elements))
     sink(loadRules.unknownElement, {
@@ -174,7 +174,7 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
       if (written.type === 'mdxJsxAttribute') placed.set(written.name, { value: '', place })
       continue
     }
-    const attribute = element.attributes[written.name]
+    const attribute = ownOf(element.attributes, written.name)
     if (!attribute) {
       const near = suggestKey(written.name, Object.keys(element.attributes))
       sink(loadRules.unknownAttribute, {
@@ -216,6 +216,11 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
       help: 'name the device: `<Fact of="…" tag="…" />`',
     })
   }
+}
+
+/** A value by its key, where the key may be a name that every object has: `constructor`. */
+function ownOf<T>(record: Readonly<Record<string, T>>, key: string): T | undefined {
+  return Object.hasOwn(record, key) ? record[key] : undefined
 }
 
 function checkValue(element: string, name: string, attribute: Attribute, { value, place }: Located<string>, sink: Sink): void {
