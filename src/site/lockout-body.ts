@@ -25,8 +25,9 @@ export function lockoutBody(shown: Root, lockout: Lockout, speaker: Speaker): Lo
     return source ? speaker.say(source.name).text : id
   }
   const phases = lockoutPhases.map((phase) => {
-    const own = lockout.steps.filter((step) => step.phase === phase)
-    const steps = own.map((step, index) => withLive(stepNode(step, lockout, speaker), own[index - 1], step, name))
+    const steps = lockout.steps.flatMap((step, index) =>
+      step.phase === phase ? withLive(stepNode(step, lockout, speaker), lockout.steps[index - 1], step, name) : [],
+    )
     return { phase, body: root([...(between.get(phase) ?? []), element('Steps', {}, steps)]) }
   })
   return {

@@ -3,6 +3,7 @@ import { checkFiles, type Files } from '../example.ts'
 import { seededRandom } from '../random.ts'
 import { cellKinds } from './cells.ts'
 import { folderKinds } from './folders.ts'
+import { lockoutKinds } from './lockouts.ts'
 import { messageKinds } from './messages.ts'
 import type { Mistake } from './mistake.ts'
 import { nameKinds } from './names.ts'
@@ -30,6 +31,7 @@ const kinds = [
   ...readingKinds,
   ...siblingKinds,
   ...messageKinds,
+  ...lockoutKinds,
 ]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */

@@ -1,0 +1,43 @@
+import { textOf } from '../example.ts'
+import { type Kind, linesOf, type Piece, replaced } from './mistake.ts'
+import type { Example } from './read-example.ts'
+
+const lockoutsOf = ({ files }: Example) => [...files.keys()].filter((path) => /^pages\/lockout\/[^.]+\.mdx$/.test(path))
+
+/** Takes out each place that matches; it may be reported anywhere in the file that it was taken from, or in the lockouts. */
+function eachLeftOut(name: string, filesOf: (example: Example) => readonly string[], pattern: RegExp): Kind {
+  return {
+    name,
+    count: Number.POSITIVE_INFINITY,
+    *make(example) {
+      for (const file of filesOf(example)) {
+        for (const { index, 0: value } of textOf(example.files, file).matchAll(pattern)) {
+          const piece: Piece = { file, start: index, end: index + value.length, value }
+          const draft = replaced(example.files, piece, '', `${value.trim().slice(0, 60).replace(/\s+/g, ' ')} left out`)
+          yield { ...draft, at: [file, ...lockoutsOf(example)].flatMap((path) => linesOf(draft.files, path)) }
+        }
+      }
+    },
+  }
+}
+
+const energy = () => ['data/energy.yaml']
+
+/** Every element of every lockout of the example, one after another: none is drawn by lot. */
+export const lockoutKinds: readonly Kind[] = [
+  eachLeftOut(
+    'lockout: key of its head left out',
+    lockoutsOf,
+    /^(?:title|number|energy|areas|purpose|scope|authorised|responsible|enforcement): .*\n/gm,
+  ),
+  eachLeftOut('lockout: energy source left out of its list', lockoutsOf, /(?<=^energy: \[(?:.*, )?)[a-z-]+, |(?<=^energy: \[.*), [a-z-]+(?=\])/gm),
+  eachLeftOut('lockout: shut-down left out', lockoutsOf, /^<Steps phase="shut-down">\n[\s\S]*?^<\/Steps>\n/gm),
+  eachLeftOut(
+    'lockout: key of an isolation point left out',
+    energy,
+    /^ {4}(?:tag|device|safe|service|place|hardware|lockable): .*\n(?=(?: {4}[^\n]*\n)*(?:\n {2}- point|\nsources:|$))/gm,
+  ),
+  eachLeftOut('lockout: key of an energy source left out', energy, /^ {4}(?:form|name|magnitude|areas|isolation|stored): .*\n/gm),
+  eachLeftOut('lockout: hazard, release or proof left out', energy, /^ {4}(?:hazard|dissipate|verify):(?: .*\n|\n(?: {6}.*\n)+)/gm),
+  eachLeftOut('lockout: way, method or reading of a proof left out', energy, /^ {6}(?:by|method|expect):(?: .*\n|\n(?: {8}.*\n)+)/gm),
+]
