@@ -81,6 +81,7 @@ import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { signalNotOnSheet } from './rules/signal-not-on-sheet.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
+import { stepBesideLockout } from './rules/step-beside-lockout.ts'
 import { stockOfSupersededPart } from './rules/stock-of-superseded-part.ts'
 import { storeNotStored } from './rules/store-not-stored.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
@@ -229,6 +230,7 @@ export const rules: readonly Rule[] = [
   signalNotOnSheet,
   sourceWithoutIsolation,
   spareWithDevice,
+  stepBesideLockout,
   stockOfSupersededPart,
   storeNotStored,
   storedEnergyWithoutRelease,

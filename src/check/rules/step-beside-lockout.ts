@@ -1,0 +1,37 @@
+import { lockoutOfPage, writtenSteps } from '../../energy/lockout-of-page.ts'
+import type { PageText } from '../../model/machine.ts'
+import type { Rule } from '../rule.ts'
+
+export const stepBesideLockout: Rule = {
+  id: 'step-beside-lockout',
+  severity: 'error',
+  summary: 'A step of a lockout stands for a point or an energy source that this lockout does not cut off.',
+  why: 'The step replaces nothing: the composed one stays, and this one sends people to another point.',
+  source: 'house rule',
+  guards: 'people',
+
+  *check(machine, graph) {
+    const known = { point: new Set(machine.points.map(({ point }) => point.value)), source: new Set(machine.energy.map(({ id }) => id.value)) }
+    for (const page of graph.pagesIn('lockout')) {
+      const { points, sources } = lockoutOfPage(page, graph)
+      const own = { point: points.map(({ point }) => point.value), source: sources.map(({ id }) => id.value) }
+      const texts: readonly PageText[] = [page, ...page.translations.values()]
+      for (const { source: file, body } of texts) {
+        for (const step of writtenSteps(body)) {
+          for (const key of ['point', 'source'] as const) {
+            const named = step[key]
+            // A name that nothing has is reported by its own rule.
+            if (named === undefined || own[key].includes(named) || !known[key].has(named)) continue
+            const start = step.text.position?.start.offset ?? 0
+            yield {
+              message: `a step stands for \`${named}\`, which this lockout does not cut off`,
+              place: file.place(start + 1, start + 1 + 'Step'.length),
+              note: `it cuts off ${own[key].map((id) => `\`${id}\``).join(', ')}`,
+              help: `correct \`${key}\`, or take it out`,
+            }
+          }
+        }
+      }
+    }
+  },
+}
