@@ -1,4 +1,4 @@
-import { type Computed, isComputed, type Result } from '../energy/law.ts'
+import type { Computed, Result } from '../energy/law.ts'
 import { energyOfStore, waitOfStore } from '../energy/store.ts'
 import { inputTexts } from '../energy/trade-units.ts'
 import type { EnergyStore } from '../model/energy-store.ts'
@@ -20,12 +20,6 @@ export function storeResults({ stored, stores }: EnergySource): StoreResult[] {
 /** The sources that have something to compute with. */
 export const storing = ({ energy }: Machine) =>
   energy.map((source) => ({ source, results: storeResults(source) })).filter(({ results }) => results.length > 0)
-
-/** The store that takes longest, of those that can be computed. */
-export function slowest(results: readonly StoreResult[]): { store: EnergyStore; wait: Computed } | undefined {
-  const computed = results.flatMap(({ store, wait }) => (wait && isComputed(wait) ? [{ store, wait }] : []))
-  return computed.sort((a, b) => b.wait.value - a.wait.value)[0]
-}
 
 /** `t = R·C·ln(V₀/V), with C = 470 µF, R = 220 kΩ`. */
 export function derivation(computed: Computed): string {

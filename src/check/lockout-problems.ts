@@ -51,7 +51,7 @@ function procedureOf({ page, sources, points, steps }: Lockout, machine: Machine
     scope: frontmatter.scope,
     authorised: frontmatter.authorised,
     responsible: frontmatter.responsible,
-    ...(frontmatter.enforcement === undefined ? {} : { enforcement: frontmatter.enforcement }),
+    enforcement: frontmatter.enforcement,
     sources: sources.map((source) => ({
       id: source.id.value,
       form: source.form,
@@ -65,22 +65,13 @@ function procedureOf({ page, sources, points, steps }: Lockout, machine: Machine
       voltageTest: source.verify.by.includes('voltage-test'),
     })),
     points: points.map((point) => pointOf(point, graph, said)),
-    steps: steps.map(({ phase, act, point, source }) => ({
-      phase,
-      act,
-      ...(point === undefined ? {} : { point }),
-      ...(source === undefined ? {} : { source }),
-    })),
+    steps,
     // Every person puts on a lock of their own, and power in between has its sequence: both are composed.
-    ...(group ? { group: { ...withoutUndefined(group), personalLocks: true } } : {}),
-    needsPower: frontmatter.needsPower ?? false,
+    group: group && { ...group, personalLocks: true },
+    needsPower: frontmatter.needsPower,
     testSequence: true,
-    ...(machine.file.builtYear === undefined ? {} : { year: machine.file.builtYear }),
+    year: machine.file.builtYear,
   }
-}
-
-function withoutUndefined({ crews, responsible, coordinator }: NonNullable<Lockout['page']['frontmatter']['group']>) {
-  return { crews, ...(responsible === undefined ? {} : { responsible }), ...(coordinator === undefined ? {} : { coordinator }) }
 }
 
 function pointOf(
@@ -95,9 +86,7 @@ function pointOf(
     safe: said(safe),
     hardware: said(hardware),
     lockable,
-    ...(tagOut
-      ? { tagOut: { at: said(tagOut.at), additional: said(tagOut.additional), proof: said(tagOut.proof), fasteningN: tagOut.fasteningN.value } }
-      : {}),
+    tagOut: tagOut && { at: said(tagOut.at), additional: said(tagOut.additional), proof: said(tagOut.proof), fasteningN: tagOut.fasteningN.value },
   }
 }
 

@@ -19,7 +19,7 @@ export interface Lockout {
 
 /** The lockout of a page, put together from the sources that it names and the steps of a body: the page's own, or that of a translation. */
 export function lockoutOfPage(page: Page<'lockout'>, graph: Graph, body: Root = page.body): Lockout {
-  const sources = page.frontmatter.energy.flatMap((id) => graph.energy(id) ?? [])
+  const sources = graph.sourcesOf(page)
   const points = [...new Set(sources.flatMap(({ isolation }) => isolation))]
   const steps = composeSequence<JsxElement>({
     sources: sources.map((source) => ({
@@ -55,10 +55,7 @@ export function writtenSteps(body: Root): WrittenStep<JsxElement>[] {
     if (isMark(node)) return writtenSteps(asRoot(node)).map((step) => ({ ...step, text: inside(node, step.text) }))
     const phase = phaseOf(node)
     if (phase === undefined) return []
-    return stepsIn(node).map((step) => {
-      const [point, source] = [attributeOf(step, 'point'), attributeOf(step, 'source')]
-      return { phase, text: step, ...(point === undefined ? {} : { point }), ...(source === undefined ? {} : { source }) }
-    })
+    return stepsIn(node).map((step) => ({ phase, text: step, point: attributeOf(step, 'point'), source: attributeOf(step, 'source') }))
   })
 }
 

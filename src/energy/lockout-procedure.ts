@@ -3,59 +3,59 @@ import type { LockoutPhase } from '../model/lockout-phases.ts'
 /** A lockout procedure as plain values, as far as its completeness is judged. */
 export interface Procedure {
   /** What the machine is and where it stands. */
-  machine?: string
-  purpose?: string
-  scope?: string
-  authorised?: string
-  enforcement?: string
+  machine?: string | undefined
+  purpose?: string | undefined
+  scope?: string | undefined
+  authorised?: string | undefined
+  enforcement?: string | undefined
   /** Who places, removes and transfers locks, by role. */
-  responsible?: string
+  responsible?: string | undefined
   sources: readonly ProcedureSource[]
   points: readonly ProcedurePoint[]
   steps: readonly ProcedureStep[]
   /** Present where several people or crews work under it. */
-  group?: { crews: number; responsible?: string; coordinator?: string; personalLocks: boolean }
+  group?: { crews: number; responsible?: string | undefined; coordinator?: string | undefined; personalLocks: boolean } | undefined
   /** Work under it needs power in between, for a test or to position something. */
-  needsPower?: boolean
+  needsPower?: boolean | undefined
   /** The procedure says how power is given and taken away again. Needed where `needsPower`. */
-  testSequence?: boolean
+  testSequence?: boolean | undefined
   /** Year in which the machine was installed, majorly repaired or renovated. */
-  year?: number
+  year?: number | undefined
 }
 
 export interface ProcedureSource {
   id: string
-  form?: string
+  form?: string | undefined
   magnitudes: readonly { value: number; unit: string }[]
-  hazard?: string
+  hazard?: string | undefined
   points: readonly string[]
   stored: boolean
   reaccumulates: boolean
   /** How it is kept under watch where it can build up again. */
-  recheck?: string
+  recheck?: string | undefined
   /** How its absence is proved, and what must be seen. */
-  method?: string
-  expect?: string
+  method?: string | undefined
+  expect?: string | undefined
   /** It is proved with a voltage tester. */
   voltageTest: boolean
 }
 
 export interface ProcedurePoint {
   id: string
-  device?: string
-  place?: string
-  safe?: string
-  hardware?: string
+  device?: string | undefined
+  place?: string | undefined
+  safe?: string | undefined
+  hardware?: string | undefined
   lockable: boolean
-  tagOut?: { at?: string; additional?: string; proof?: string; fasteningN: number }
+  tagOut?: { at?: string | undefined; additional?: string | undefined; proof?: string | undefined; fasteningN: number } | undefined
 }
 
 export interface ProcedureStep {
   phase: LockoutPhase
   /** What the step does, where that is known: the acts of a composed sequence. */
-  act?: string
-  point?: string
-  source?: string
+  act?: string | undefined
+  point?: string | undefined
+  source?: string | undefined
 }
 
 /** What a fault is about: a source, a point, or the procedure itself. */

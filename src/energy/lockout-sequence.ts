@@ -20,8 +20,8 @@ export interface SequenceSource {
 /** A step of the author; `point` or `source` where it stands for the composed step of that point or source. */
 export interface WrittenStep<Text> {
   phase: WrittenPhase
-  point?: string
-  source?: string
+  point?: string | undefined
+  source?: string | undefined
   text: Text
 }
 
@@ -53,8 +53,8 @@ export interface LockoutStep<Text> {
   phase: LockoutPhase
   act: ComposedAct | 'written'
   text?: Text
-  point?: string
-  source?: string
+  point?: string | undefined
+  source?: string | undefined
   /** Sources that are still live, or hold energy that is not released, after this step; from isolating to releasing. */
   stillEnergised?: readonly string[]
 }
@@ -119,7 +119,7 @@ export function composeSequence<Text>({ sources, tagged, written, tools }: Seque
 }
 
 function asStep<Text>({ point, source, text }: WrittenStep<Text>, phase: LockoutPhase): LockoutStep<Text> {
-  return { phase, act: 'written', text, ...(point === undefined ? {} : { point }), ...(source === undefined ? {} : { source }) }
+  return { phase, act: 'written', text, point, source }
 }
 
 /**

@@ -26,13 +26,21 @@ export const tntMass = law({
   value: ({ energyJ }) => energyJ / jPerKgTnt,
 })
 
+interface Scaled {
+  energyJ: number
+  scaledDistance: number
+}
+
+const tooNear = ({ scaledDistance }: Scaled) => (scaledDistance < 20 ? '`scaledDistance` must be at least 20 m/kg^(1/3)' : undefined)
+const byScale = ({ energyJ, scaledDistance }: Scaled) => scaledDistance * Math.cbrt((2 * energyJ) / jPerKgTnt)
+
 /** Distance in metre by the scaled distance, equation III-1, without the least distances. */
 export const scaledTestDistance = law({
   formula: 'R = Rₛ·(2·E/4 266 920)^(1/3)',
   unit: 'm',
   inputs: ['energyJ', 'scaledDistance'],
-  conflict: ({ scaledDistance }) => (scaledDistance < 20 ? '`scaledDistance` must be at least 20 m/kg^(1/3)' : undefined),
-  value: ({ energyJ, scaledDistance }) => scaledDistance * Math.cbrt((2 * energyJ) / jPerKgTnt),
+  conflict: tooNear,
+  value: byScale,
 })
 
 /** Distance in metre to keep in the test: by equation III-1, and not under the least distance of its tier of energy. */
@@ -40,7 +48,6 @@ export const testDistance = law({
   formula: 'R = max(least distance, Rₛ·(2·E/4 266 920)^(1/3))',
   unit: 'm',
   inputs: ['energyJ', 'scaledDistance'],
-  conflict: ({ scaledDistance }) => (scaledDistance < 20 ? '`scaledDistance` must be at least 20 m/kg^(1/3)' : undefined),
-  value: ({ energyJ, scaledDistance }) =>
-    Math.max(tiers.find((tier) => energyJ <= tier.energyJ)?.distanceM ?? 60, scaledDistance * Math.cbrt((2 * energyJ) / jPerKgTnt)),
+  conflict: tooNear,
+  value: (values) => Math.max(tiers.find(({ energyJ }) => values.energyJ <= energyJ)?.distanceM ?? 60, byScale(values)),
 })

@@ -6,7 +6,7 @@ import type { EnergySource, Page } from '../model/machine.ts'
  * of theirs; each with the points behind which it is off.
  */
 export function liveDuringWork(page: Page<'lockout'>, graph: Graph): { source: EnergySource; branches: readonly string[] }[] {
-  const cut = page.frontmatter.energy.flatMap((id) => graph.energy(id) ?? [])
+  const cut = graph.sourcesOf(page)
   const parents = [...new Set(cut.flatMap(({ from }) => (from ? [from.value] : [])))]
   return parents.flatMap((id) => {
     const source = graph.energy(id)

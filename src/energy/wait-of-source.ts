@@ -1,4 +1,4 @@
-import { type Input, isComputed, type NotComputed } from './law.ts'
+import { type Computed, type Input, isComputed, type NotComputed, type Result } from './law.ts'
 import { roundedUpS } from './round-up.ts'
 import { type Store, type StoreKind, waitOfStore } from './store.ts'
 
@@ -37,10 +37,15 @@ export function waitOfSource({ stored, stores, waitS }: StoringSource): Wait | N
     if (missing.length > 0) return { notComputed: [...new Set(missing)] }
     if (stores.length === 0) return { notComputed: ['store'] }
   }
-  const computed = results.flatMap(({ of, wait }) => (wait && isComputed(wait) ? [{ of, wait }] : []))
-  const slowest = computed.reduce<(typeof computed)[number] | undefined>((a, b) => (a && a.wait.value >= b.wait.value ? a : b), undefined)
+  const slowest = slowestOf(results)
   if (!slowest) return waitS === undefined ? undefined : { seconds: waitS, basis: 'stated', of: undefined, formula: undefined, inputs: [] }
   const { value, formula, inputs } = slowest.wait
   const isStated = waitS !== undefined && waitS >= value
   return { seconds: isStated ? waitS : roundedUpS(value), basis: isStated ? 'stated' : 'computed', of: slowest.of, formula, inputs }
+}
+
+/** What takes longest, of all that could be computed; the first of equals. */
+export function slowestOf<T extends { wait: Result | undefined }>(results: readonly T[]): (T & { wait: Computed }) | undefined {
+  const computed = results.flatMap((it) => (it.wait && isComputed(it.wait) ? [{ ...it, wait: it.wait }] : []))
+  return computed.toSorted((a, b) => b.wait.value - a.wait.value)[0]
 }

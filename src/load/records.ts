@@ -42,11 +42,11 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
   const file = yaml && checkShape(energyFile, yaml, sink, 'the file')
   if (!yaml || !file) return noEnergy
   const { text, texts, words } = locator(yaml, sourceLanguage)
+  const maybe = (value: WordsInput | undefined, path: Path) => (value === undefined ? undefined : words(value, path))
   const references: Named[] = []
   const points = file.points.map((it, index): IsolationPoint => {
     const at: Path = ['points', index]
     const out = it.tagOut
-    const maybe = (value: WordsInput | undefined, path: Path) => (value === undefined ? undefined : words(value, path))
     const point: IsolationPoint = {
       point: text(it.point, [...at, 'point']),
       tag: text(it.tag, [...at, 'tag']),
@@ -88,10 +88,10 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
       stores: (it.store ?? []).map((store, n) => storeFrom(store, [...at, 'store', n], yaml)),
       delayNotice: it.delayNotice ?? false,
       reaccumulates: it.reaccumulates ?? false,
-      watch: it.watch === undefined ? undefined : words(it.watch, [...at, 'watch']),
-      dissipate: it.dissipate === undefined ? undefined : words(it.dissipate, [...at, 'dissipate']),
+      watch: maybe(it.watch, [...at, 'watch']),
+      dissipate: maybe(it.dissipate, [...at, 'dissipate']),
       waitS: it.waitS,
-      waitBasis: it.waitBasis === undefined ? undefined : words(it.waitBasis, [...at, 'waitBasis']),
+      waitBasis: maybe(it.waitBasis, [...at, 'waitBasis']),
       verify: {
         by: it.verify.by,
         method: words(it.verify.method, [...at, 'verify', 'method']),

@@ -1,23 +1,10 @@
 import { writtenPhases } from './lockout-phases.ts'
+import type { NamedThing } from './machine.ts'
 import { probabilities, severities } from './schema/hazards-file.ts'
 import { signalTypes } from './schema/tables.ts'
 
 /** What an attribute of an MDX element refers to, if it names something that the machine must have. */
-export type ReferenceKind =
-  | 'option'
-  | 'tag'
-  | 'part'
-  | 'drawing'
-  | 'alarm'
-  | 'page'
-  | 'image'
-  | 'term'
-  | 'caution'
-  | 'area'
-  | 'terminal'
-  | 'point'
-  | 'energy'
-  | 'hazard'
+export type ReferenceKind = Exclude<NamedThing, 'card' | 'lesson' | 'lockout' | 'role'>
 
 export interface Attribute {
   required?: true

@@ -23,6 +23,8 @@ export interface Graph {
   alarm(number: string): Alarm | undefined
   page(id: string): AnyPage | undefined
   energy(id: string): EnergySource | undefined
+  /** The energy sources that a lockout cuts off, in the order in which they are isolated. */
+  sourcesOf(lockout: Page<'lockout'>): readonly EnergySource[]
   hazard(id: string): Hazard | undefined
   area(id: string | undefined): Area | undefined
   pagesIn<C extends AnyPage['collection']>(collection: C): readonly Extract<AnyPage, { collection: C }>[]
@@ -65,6 +67,7 @@ export function graphOf(machine: Machine): Graph {
   const drawings = indexBy(machine.drawings, ({ number }) => number.value)
   const alarms = indexBy(machine.alarms, ({ number }) => number.value)
   const pages = indexBy(machine.pages, ({ id }) => id)
+  const energy = indexBy(machine.energy, ({ id }) => id.value)
   const signals = groupBy(machine.signals, ({ tag }) => [tag.value])
   const onTerminal = groupBy(machine.signals, ({ terminal }) => (terminal ? [terminal.value] : []))
   const alarmsByTag = groupBy(machine.alarms, ({ tags }) => tags.map(({ value }) => value))
@@ -104,7 +107,8 @@ export function graphOf(machine: Machine): Graph {
     page: (id) => pages.get(id),
     pagesIn,
     area: (id) => (id === undefined ? undefined : areas.get(id)),
-    energy: (id) => machine.energy.find((source) => source.id.value === id),
+    energy: (id) => energy.get(id),
+    sourcesOf: ({ frontmatter }) => frontmatter.energy.flatMap((id) => energy.get(id) ?? []),
     signalsOf: (tag) => signals.get(tag) ?? [],
     deviceOnTerminal: (terminal) => devices.get(onTerminal.get(terminal)?.[0]?.tag.value ?? ''),
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],

@@ -1,5 +1,5 @@
 import { type Lockout, waitInSequence } from '../energy/lockout-of-page.ts'
-import type { LockoutStep } from '../energy/lockout-sequence.ts'
+import type { ComposedAct, LockoutStep } from '../energy/lockout-sequence.ts'
 import type { Spoken, Words } from '../model/words.ts'
 import { waitLabel } from './parts/said.ts'
 import { fill } from './words/fill.ts'
@@ -21,6 +21,23 @@ export interface Speaker {
   say(words: Words): Spoken
 }
 
+/** Acts that are said alike for every point and source. */
+const plainLabels = {
+  'know-energies': 'doKnowEnergies',
+  'bring-tools': 'doBringTools',
+  'tell-affected': 'doTellAffected',
+  'further-locks': 'doFurtherLocks',
+  'clear-people': 'doClearPeople',
+  'prove-tester': 'doProveTester',
+  'prove-tester-again': 'doProveTesterAgain',
+  'controls-off': 'doControlsOff',
+  work: 'doWork',
+  'clear-area': 'doClearArea',
+  'count-people': 'doCountPeople',
+  'remove-locks': 'doRemoveLocks',
+  'tell-before-start': 'doTellBeforeStart',
+} as const satisfies Partial<Record<ComposedAct, keyof Labels>>
+
 /** The words of a composed step. Throws for a step that the author wrote, or whose source or point is not in the lockout. */
 export function composedText(
   { act, point: pointId, source: sourceId }: LockoutStep<unknown>,
@@ -33,19 +50,12 @@ export function composedText(
     if (value === undefined) throw new Error(`a composed step \`${act}\` without its point or source`)
     return value
   }
-  const plain = (label: string): ComposedText => ({ pieces: [label] })
   const atPoint = (label: string, values: (it: NonNullable<typeof point>) => Record<string, Piece>): ComposedText => {
     const it = of(point)
     return { pieces: fillPieces(label, { point: it.point.value, tag: { tag: it.tag.value }, place: { said: say(it.place) }, ...values(it) }) }
   }
   const ofSource = (label: string): ComposedText => ({ pieces: fillPieces(label, { name: { said: say(of(source).name) } }) })
   switch (act) {
-    case 'know-energies':
-      return plain(labels.doKnowEnergies)
-    case 'bring-tools':
-      return plain(labels.doBringTools)
-    case 'tell-affected':
-      return plain(labels.doTellAffected)
     case 'set-safe':
       return atPoint(labels.doSet, ({ safe }) => ({ position: { said: say(safe) } }))
     case 'set-service':
@@ -57,8 +67,6 @@ export function composedText(
       const { pieces } = atPoint(labels.doTag, ({ tagOut }) => ({ at: { said: say(of(tagOut).at) } }))
       return { pieces: additional ? [...pieces, ' ', { said: say(additional) }] : pieces }
     }
-    case 'further-locks':
-      return plain(labels.doFurtherLocks)
     case 'release-stored': {
       const { dissipate } = of(source)
       return dissipate ? { pieces: [{ said: say(dissipate) }] } : ofSource(labels.doReleaseStored)
@@ -69,34 +77,18 @@ export function composedText(
         wait && 'seconds' in wait
           ? fill(labels.doWait, { time: waitLabel(labels, wait.seconds) })
           : fill(labels.doWaitUnknown, { missing: (wait?.notComputed ?? []).map((name) => quantityName(language, name)).join(', ') })
-      return { pieces: fillPieces(label, { name: { said: say(of(source).name) } }) }
+      return ofSource(label)
     }
-    case 'clear-people':
-      return plain(labels.doClearPeople)
-    case 'prove-tester':
-      return plain(labels.doProveTester)
     case 'prove': {
       const { method, expect, tags } = of(source).verify
       return { pieces: [{ said: say(method) }, ...tags.flatMap(({ value }): Piece[] => [' ', { tag: value }])], result: say(expect) }
     }
-    case 'prove-tester-again':
-      return plain(labels.doProveTesterAgain)
-    case 'controls-off':
-      return plain(labels.doControlsOff)
-    case 'work':
-      return plain(labels.doWork)
     case 'watch':
       return ofSource(labels.doWatch)
-    case 'clear-area':
-      return plain(labels.doClearArea)
-    case 'count-people':
-      return plain(labels.doCountPeople)
-    case 'remove-locks':
-      return plain(labels.doRemoveLocks)
-    case 'tell-before-start':
-      return plain(labels.doTellBeforeStart)
     case 'written':
       throw new Error('a step of the author has words of its own')
+    default:
+      return { pieces: [labels[plainLabels[act]]] }
   }
 }
 

@@ -11,7 +11,7 @@ export const areaLeftEnergised: Rule = {
 
   *check({ energy }, graph) {
     for (const page of graph.pagesIn('lockout')) {
-      const cut = page.frontmatter.energy.flatMap((id) => graph.energy(id) ?? [])
+      const cut = graph.sourcesOf(page)
       // A name that is not there is reported, and may be the one that is missed.
       if (cut.length < page.frontmatter.energy.length) continue
       for (const [index, area] of page.frontmatter.areas.entries()) {

@@ -1,5 +1,6 @@
-import { lockoutOfPage, writtenSteps } from '../../energy/lockout-of-page.ts'
-import type { PageText } from '../../model/machine.ts'
+import { writtenSteps } from '../../energy/lockout-of-page.ts'
+import { textsOf } from '../../model/machine.ts'
+import { namePlace } from '../../model/placed-messages.ts'
 import type { Rule } from '../rule.ts'
 
 export const stepBesideLockout: Rule = {
@@ -15,19 +16,18 @@ export const stepBesideLockout: Rule = {
     for (const page of graph.pagesIn('lockout')) {
       // A misspelt source of the head is reported there, and its steps seem to stand for another lockout.
       if (page.frontmatter.energy.some((id) => !known.source.has(id) && !machine.absent.has(`energy:${id}`))) continue
-      const { points, sources } = lockoutOfPage(page, graph)
-      const own = { point: points.map(({ point }) => point.value), source: sources.map(({ id }) => id.value) }
-      const texts: readonly PageText[] = [page, ...page.translations.values()]
-      for (const { source: file, body } of texts) {
-        for (const step of writtenSteps(body)) {
+      const sources = graph.sourcesOf(page)
+      const points = new Set(sources.flatMap(({ isolation }) => isolation))
+      const own = { point: [...points].map(({ point }) => point.value), source: sources.map(({ id }) => id.value) }
+      for (const text of textsOf(page)) {
+        for (const step of writtenSteps(text.body)) {
           for (const key of ['point', 'source'] as const) {
             const named = step[key]
             // A name that nothing has is reported by its own rule.
             if (named === undefined || own[key].includes(named) || !known[key].has(named)) continue
-            const start = step.text.position?.start.offset ?? 0
             yield {
               message: `a step stands for \`${named}\`, which this lockout does not cut off`,
-              place: file.place(start + 1, start + 1 + 'Step'.length),
+              place: namePlace(step.text, text),
               note: `it cuts off ${own[key].map((id) => `\`${id}\``).join(', ')}`,
               help: `correct \`${key}\`, or take it out`,
             }

@@ -1,5 +1,6 @@
 import { roundedUpS } from '../../energy/round-up.ts'
-import { derivation, secondsText, slowest, storing } from '../energy-stores.ts'
+import { slowestOf } from '../../energy/wait-of-source.ts'
+import { derivation, secondsText, storing } from '../energy-stores.ts'
 import type { Rule } from '../rule.ts'
 
 export const waitTooShort: Rule = {
@@ -13,7 +14,7 @@ export const waitTooShort: Rule = {
   *check(machine) {
     for (const { source, results } of storing(machine)) {
       const { id, waitS } = source
-      const needed = slowest(results)
+      const needed = slowestOf(results)
       if (waitS === undefined || !needed || waitS >= needed.wait.value) continue
       yield {
         message: `energy source \`${id.value}\` is left for ${waitS} s, and needs ${secondsText(needed.wait.value)}`,
