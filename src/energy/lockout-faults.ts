@@ -1,4 +1,4 @@
-import type { LockoutFault, Procedure } from './lockout-procedure.ts'
+import { faultsOf, type LockoutFault, type Procedure } from './lockout-procedure.ts'
 import { stepFaults } from './lockout-step-faults.ts'
 
 /** Unlocking strength that what fastens a tag must have, in newton: 50 lbf. Source: 29 CFR 1910.147(c)(5)(ii)(C)(2). */
@@ -30,8 +30,7 @@ function* headFaults({ machine, purpose, scope, authorised, enforcement, respons
     clause: string,
     help: string,
     severity: LockoutFault['severity'] = 'error',
-  ): LockoutFault[] =>
-    value?.trim() ? [] : [{ rule, severity, key, message: `the lockout does not say ${what}`, clause: `29 CFR 1910.147${clause}`, help }]
+  ): LockoutFault[] => (value?.trim() ? [] : [faultsOf({ key })(rule, `the lockout does not say ${what}`, clause, help, severity)])
   yield* says('L01', machine, 'machine', 'which machine it is for and where that stands', '(c)(4)(ii)', 'name the machine and its areas')
   yield* says('L02', purpose, 'purpose', 'what it is for', '(c)(4)(ii)(A)', 'say under `purpose` what work it is meant for')
   yield* says(
@@ -65,32 +64,15 @@ function* headFaults({ machine, purpose, scope, authorised, enforcement, respons
 function* sourceFaults({ sources, points }: Procedure): Iterable<LockoutFault> {
   const known = new Set(points.map(({ id }) => id))
   for (const source of sources) {
-    const fault = (rule: string, message: string, clause: string, help: string): LockoutFault => ({
-      rule,
-      severity: 'error',
-      source: source.id,
-      message: `energy source \`${source.id}\` ${message}`,
-      clause,
-      help,
-    })
+    const fault = faultsOf({ source: source.id }, `energy source \`${source.id}\` `)
     if (!source.form || source.magnitudes.length === 0 || source.magnitudes.some(({ unit }) => unit.trim() === '') || !source.hazard)
-      yield fault('L05', 'lacks its form, its magnitude with a unit, or its hazard', '29 CFR 1910.147(d)(1)', 'give each of them in energy.yaml')
+      yield fault('L05', 'lacks its form, its magnitude with a unit, or its hazard', '(d)(1)', 'give each of them in energy.yaml')
     if (!source.points.some((point) => known.has(point)))
-      yield fault('L06', 'has no isolation point in this lockout', '29 CFR 1910.147(d)(3)', 'name under `isolation` what cuts it off')
+      yield fault('L06', 'has no isolation point in this lockout', '(d)(3)', 'name under `isolation` what cuts it off')
     if (source.reaccumulates && !source.recheck)
-      yield fault(
-        'L16',
-        'can build up again, and nothing says how it is watched',
-        '29 CFR 1910.147(d)(5)(ii)',
-        'say how often or by what it is checked again',
-      )
+      yield fault('L16', 'can build up again, and nothing says how it is watched', '(d)(5)(ii)', 'say how often or by what it is checked again')
     if (!source.method || !source.expect)
-      yield fault(
-        'L18',
-        'lacks the method of its proof or the reading that is expected',
-        '29 CFR 1910.147(c)(4)(ii)(D)',
-        'give `method` and `expect`',
-      )
+      yield fault('L18', 'lacks the method of its proof or the reading that is expected', '(c)(4)(ii)(D)', 'give `method` and `expect`')
     if (source.form === 'electrical' && !source.voltageTest)
       yield fault(
         'L19',
@@ -104,14 +86,7 @@ function* sourceFaults({ sources, points }: Procedure): Iterable<LockoutFault> {
 function* pointFaults({ points, sources, year }: Procedure): Iterable<LockoutFault> {
   const used = new Set(sources.flatMap((source) => source.points))
   for (const point of points) {
-    const fault = (rule: string, message: string, clause: string, help: string, severity: LockoutFault['severity'] = 'error'): LockoutFault => ({
-      rule,
-      severity,
-      point: point.id,
-      message: `isolation point \`${point.id}\` ${message}`,
-      clause: `29 CFR 1910.147${clause}`,
-      help,
-    })
+    const fault = faultsOf({ point: point.id }, `isolation point \`${point.id}\` `)
     if (!used.has(point.id)) yield fault('L06', 'cuts off no energy source', '(d)(3)', 'name it under `isolation` of its source')
     if (!point.device || !point.place || !point.safe)
       yield fault('L07', 'lacks its kind of device, its place or its safe position', '(d)(3), (d)(4)(ii)', 'give each of them in energy.yaml')
@@ -148,33 +123,24 @@ function* pointFaults({ points, sources, year }: Procedure): Iterable<LockoutFau
 }
 
 function* specialFaults({ group, needsPower, testSequence }: Procedure): Iterable<LockoutFault> {
-  const fault = (rule: string, key: NonNullable<LockoutFault['key']>, message: string, clause: string, help: string): LockoutFault => ({
-    rule,
-    severity: 'error',
-    key,
-    message,
-    clause: `29 CFR 1910.147${clause}`,
-    help,
-  })
   if (needsPower && !testSequence)
-    yield fault(
+    yield faultsOf({ key: 'needsPower' })(
       'L24',
-      'needsPower',
       'work under this lockout needs power, and nothing says how it is given and taken away',
       '(f)(1)',
       'add the test sequence',
     )
   if (!group) return
+  const fault = faultsOf({ key: 'group' })
   if (!group.responsible?.trim())
-    yield fault('L25', 'group', 'the group has no responsible person', '(f)(3)(ii)(A)', 'name the role under `group.responsible`')
+    yield fault('L25', 'the group has no responsible person', '(f)(3)(ii)(A)', 'name the role under `group.responsible`')
   if (group.crews > 1 && !group.coordinator?.trim())
     yield fault(
       'L25',
-      'group',
       `${group.crews} crews work under this lockout, and nobody coordinates them`,
       '(f)(3)(ii)(C)',
       'name the role under `group.coordinator`',
     )
   if (!group.personalLocks)
-    yield fault('L25', 'group', 'a member of the group has no personal lock', '(f)(3)(ii)(D)', 'each person puts on a lock of their own')
+    yield fault('L25', 'a member of the group has no personal lock', '(f)(3)(ii)(D)', 'each person puts on a lock of their own')
 }

@@ -71,3 +71,18 @@ export interface LockoutFault {
   /** Key of the frontmatter, or nothing for the procedure as a whole. */
   key?: 'purpose' | 'scope' | 'authorised' | 'enforcement' | 'responsible' | 'group' | 'needsPower' | 'machine'
 }
+
+/**
+ * Makes faults about one thing, which begins their message where it has a name. A clause in brackets is one of
+ * 29 CFR 1910.147.
+ */
+export function faultsOf(about: Pick<LockoutFault, 'source' | 'point' | 'key'>, name = '') {
+  return (rule: string, message: string, clause: string, help: string, severity: LockoutFault['severity'] = 'error'): LockoutFault => ({
+    rule,
+    severity,
+    message: `${name}${message}`,
+    clause: clause.startsWith('(') ? `29 CFR 1910.147${clause}` : clause,
+    help,
+    ...about,
+  })
+}

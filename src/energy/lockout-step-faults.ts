@@ -1,16 +1,9 @@
 import { type LockoutPhase, lockoutPhases } from '../model/lockout-phases.ts'
-import type { LockoutFault, Procedure } from './lockout-procedure.ts'
+import { faultsOf, type LockoutFault, type Procedure } from './lockout-procedure.ts'
 
 /** What is missing or out of order in the steps. Source: 29 CFR 1910.147(d) and (e). */
 export function* stepFaults({ steps, sources, points }: Procedure): Iterable<LockoutFault> {
-  const fault = (rule: string, message: string, clause: string, help: string, about: Pick<LockoutFault, 'point' | 'source'> = {}): LockoutFault => ({
-    rule,
-    severity: 'error',
-    message,
-    clause: `29 CFR 1910.147${clause}`,
-    help,
-    ...about,
-  })
+  const fault = faultsOf({})
   const indexOf = (phase: LockoutPhase, about: Pick<LockoutFault, 'point' | 'source'> = {}) =>
     steps.findIndex(
       (step) =>
@@ -32,33 +25,31 @@ export function* stepFaults({ steps, sources, points }: Procedure): Iterable<Loc
   if (indexOf('shut-down') < 0) yield fault('L09', 'no step shuts the machine down', '(d)(2)', "write the steps of the machine's own shut-down")
   if (indexOf('notify') < 0) yield fault('L10', 'nobody is told before the locks are put on', '(c)(9)', 'tell the affected people first')
   for (const { id } of points) {
+    const ofPoint = faultsOf({ point: id })
     const isolate = indexOf('isolate', { point: id })
     const lock = indexOf('lock', { point: id })
-    if (isolate < 0) yield fault('L06', `no step isolates point \`${id}\``, '(d)(3)', 'isolate each point', { point: id })
-    if (lock < 0) yield fault('L11', `no step puts a lock or tag on point \`${id}\``, '(d)(4)(i)', 'lock each point', { point: id })
-    else if (lock < isolate) yield fault('L11', `point \`${id}\` is locked before it is isolated`, '(d)(4)(i)', 'isolate first', { point: id })
+    if (isolate < 0) yield ofPoint('L06', `no step isolates point \`${id}\``, '(d)(3)', 'isolate each point')
+    if (lock < 0) yield ofPoint('L11', `no step puts a lock or tag on point \`${id}\``, '(d)(4)(i)', 'lock each point')
+    else if (lock < isolate) yield ofPoint('L11', `point \`${id}\` is locked before it is isolated`, '(d)(4)(i)', 'isolate first')
   }
   for (const { id, stored } of sources) {
+    const ofSource = faultsOf({ source: id })
     const dissipate = indexOf('dissipate', { source: id })
     const verify = indexOf('verify', { source: id })
     if (stored && dissipate < 0)
-      yield fault('L15', `no step releases what energy source \`${id}\` stores`, '(d)(5)(i)', 'release, block or wait it out', { source: id })
+      yield ofSource('L15', `no step releases what energy source \`${id}\` stores`, '(d)(5)(i)', 'release, block or wait it out')
     else if (stored && dissipate < lastIndexOf('lock'))
-      yield fault('L15', `what \`${id}\` stores is released before the last lock is on`, '(d)(5)(i)', 'lock first', { source: id })
-    if (verify < 0) yield fault('L17', `no step proves that energy source \`${id}\` is gone`, '(d)(6)', 'prove each source', { source: id })
+      yield ofSource('L15', `what \`${id}\` stores is released before the last lock is on`, '(d)(5)(i)', 'lock first')
+    if (verify < 0) yield ofSource('L17', `no step proves that energy source \`${id}\` is gone`, '(d)(6)', 'prove each source')
     else if (dissipate >= 0 && verify < dissipate)
-      yield fault('L17', `\`${id}\` is proved before what it stores is released`, '(d)(6)', 'release first', { source: id })
+      yield ofSource('L17', `\`${id}\` is proved before what it stores is released`, '(d)(6)', 'release first')
     else if (indexOf('work') >= 0 && indexOf('work') < verify)
-      yield fault('L17', `the work begins before \`${id}\` is proved`, '(d)(6)', 'prove first', { source: id })
+      yield ofSource('L17', `the work begins before \`${id}\` is proved`, '(d)(6)', 'prove first')
   }
   const has = (act: string) => steps.some((step) => step.act === act)
   const at = (act: string) => steps.findIndex((step) => step.act === act)
   if (has('try-out') && !has('controls-off'))
-    yield {
-      ...fault('L20', 'after the try-out the controls are not put back', '', 'put the controls back to off'),
-      severity: 'warning',
-      clause: '29 CFR 1910.147, Appendix A',
-    }
+    yield fault('L20', 'after the try-out the controls are not put back', '29 CFR 1910.147, Appendix A', 'put the controls back to off', 'warning')
   if (indexOf('release') >= 0) {
     const needed = ['clear-area', 'count-people', 'remove-locks', 'tell-before-start']
     const missing = needed.filter((act) => !has(act))
