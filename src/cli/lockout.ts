@@ -1,14 +1,14 @@
 import { advice, suggestFrom } from '../check/suggest.ts'
-import { lockoutOfPage, waitInSequence } from '../energy/lockout-of-page.ts'
-import { graphOf } from '../model/graph.ts'
+import { type Lockout, lockoutOfPage, waitInSequence } from '../energy/lockout-of-page.ts'
+import { type Graph, graphOf } from '../model/graph.ts'
 import { lockoutPhases } from '../model/lockout-phases.ts'
-import { isIn } from '../model/machine.ts'
+import { isIn, type Machine } from '../model/machine.ts'
 import { speak, type Words } from '../model/words.ts'
 import { shownBody } from '../site/older-text.ts'
 import { phaseLabel } from '../site/parts/said.ts'
 import { waitText } from '../site/parts/stored-energy.ts'
 import { stepText } from '../site/step-text.ts'
-import { labelsOf } from '../site/words/labels.ts'
+import { type Labels, labelsOf } from '../site/words/labels.ts'
 import { checkFolder, countFindings } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 
@@ -34,59 +34,82 @@ export async function run(options: Options): Promise<number> {
   const language = options.get('language') ?? machine.sourceLanguage
   const labels = labelsOf(language)
   if (!labels || !isIn(page, language)) throw new UsageError(`lockout \`${id}\` is not in the language \`${language}\``)
-  const lockout = lockoutOfPage(page, graph, shownBody(page, language))
-  const say = (words: Words) => speak(words, language, machine.sourceLanguage)
-  const said = (words: Words) => say(words).text
-  const speaker = { labels, language, say }
-  const points = lockout.points.map(({ point, tag, device, safe, service, place, hardware, lockable, tagOut }) => ({
-    point: point.value,
-    tag: tag.value,
-    device,
-    safe: said(safe),
-    service: said(service),
-    place: said(place),
-    hardware: said(hardware),
-    lockable,
-    ...(tagOut ? { tagAt: said(tagOut.at) } : {}),
-    sources: lockout.sources.filter(({ isolation }) => isolation.some((it) => it.point.value === point.value)).map((source) => source.id.value),
-  }))
-  const steps = lockout.steps.map((step) => ({
-    phase: step.phase,
-    text: stepText(step, lockout, graph, speaker),
-    ...(step.point === undefined ? {} : { point: step.point }),
-    ...(step.source === undefined ? {} : { source: step.source }),
-    ...(step.stillEnergised === undefined ? {} : { stillEnergised: step.stillEnergised }),
-  }))
-  const waits = lockout.sources.flatMap((source): Record<string, unknown>[] => {
-    const wait = waitInSequence(source)
-    if (!wait) return []
-    if ('notComputed' in wait) return [{ source: source.id.value, notComputed: wait.notComputed }]
-    const { seconds, basis, formula, inputs } = wait
-    const stated = basis === 'stated' && source.waitBasis ? { statedFrom: said(source.waitBasis) } : {}
-    return [{ source: source.id.value, seconds, basis, ...stated, ...(formula === undefined ? {} : { formula, inputs }) }]
-  })
-  if (options.get('format') === 'json') {
-    process.stdout.write(`${JSON.stringify({ id: page.name, number: page.frontmatter.number, points, steps, waits }, null, 2)}\n`)
-    return 0
+  const printed: Printed = { lockout: lockoutOfPage(page, graph, shownBody(page, language)), machine, graph, labels, language }
+  process.stdout.write(options.get('format') === 'json' ? `${JSON.stringify(recordOf(printed), null, 2)}\n` : textOf(printed))
+  return 0
+}
+
+interface Printed {
+  lockout: Lockout
+  machine: Machine
+  graph: Graph
+  labels: Labels
+  language: string
+}
+
+/** The contract of `--format json`: fields are added, never renamed. */
+function recordOf(printed: Printed) {
+  const { lockout } = printed
+  const said = sayer(printed)
+  const texts = stepTexts(printed)
+  return {
+    id: lockout.page.name,
+    number: lockout.page.frontmatter.number,
+    points: lockout.points.map((it) => ({
+      point: it.point.value,
+      tag: it.tag.value,
+      device: it.device,
+      safe: said(it.safe),
+      service: said(it.service),
+      place: said(it.place),
+      hardware: said(it.hardware),
+      lockable: it.lockable,
+      tagAt: it.tagOut && said(it.tagOut.at),
+      sources: lockout.sources.filter(({ isolation }) => isolation.includes(it)).map(({ id }) => id.value),
+    })),
+    steps: lockout.steps.map(({ phase, point, source, stillEnergised }, index) => ({ phase, text: texts[index], point, source, stillEnergised })),
+    waits: lockout.sources.flatMap((source) => {
+      const wait = waitInSequence(source)
+      if (!wait) return []
+      if ('notComputed' in wait) return { source: source.id.value, notComputed: wait.notComputed }
+      const { seconds, basis, formula, inputs } = wait
+      const statedFrom = basis === 'stated' && source.waitBasis ? said(source.waitBasis) : undefined
+      return { source: source.id.value, seconds, basis, statedFrom, formula, inputs: formula === undefined ? undefined : inputs }
+    }),
   }
-  const title = page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title
+}
+
+function textOf(printed: Printed): string {
+  const { lockout, machine, labels, language } = printed
+  const { page, points, sources, steps } = lockout
+  const said = sayer(printed)
+  const texts = stepTexts(printed)
   const lines = [
-    `${page.frontmatter.number}  ${title}`,
+    `${page.frontmatter.number}  ${page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title}`,
     `${machine.file.model}, ${labels.serial} ${machine.unit.serial}, ${labels.revision} ${machine.file.revision}`,
     '',
     labels.standingCaution,
     '',
     labels.isolationBoard,
-    ...points.map((it) => `  ${it.point.padEnd(4)}${it.tag.padEnd(10)}${it.safe}  ·  ${it.place}  ·  ${it.hardware}`),
-    ...lockout.sources.flatMap((source) => {
+    ...points.map((it) => `  ${it.point.value.padEnd(4)}${it.tag.value.padEnd(10)}${said(it.safe)}  ·  ${said(it.place)}  ·  ${said(it.hardware)}`),
+    ...sources.flatMap((source) => {
       const wait = waitText(source, labels, language)
       return wait ? [`  ${said(source.name)}: ${wait.text}${wait.basis ? `  ·  ${said(wait.basis)}` : ''}`] : []
     }),
     ...lockoutPhases.flatMap((phase) => {
-      const own = steps.filter((step) => step.phase === phase)
-      return own.length === 0 ? [] : ['', phaseLabel(labels, phase), ...own.map(({ text }, index) => `  ${String(index + 1).padStart(2)}. ${text}`)]
+      const own = texts.filter((_, index) => steps[index]?.phase === phase)
+      return own.length === 0 ? [] : ['', phaseLabel(labels, phase), ...own.map((text, index) => `  ${String(index + 1).padStart(2)}. ${text}`)]
     }),
   ]
-  process.stdout.write(`${lines.join('\n')}\n`)
-  return 0
+  return `${lines.join('\n')}\n`
+}
+
+const sayer =
+  ({ language, machine }: Printed) =>
+  (words: Words) =>
+    speak(words, language, machine.sourceLanguage).text
+
+function stepTexts({ lockout, machine, graph, labels, language }: Printed): string[] {
+  const speaker = { labels, language, say: (words: Words) => speak(words, language, machine.sourceLanguage) }
+  return lockout.steps.map((step) => stepText(step, lockout, graph, speaker))
 }
