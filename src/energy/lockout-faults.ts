@@ -5,8 +5,15 @@ import { stepFaults } from './lockout-step-faults.ts'
 export const leastFasteningN = 50 * 4.4482216152605
 
 /** Devices of a control circuit. They isolate nothing. Source: 29 CFR 1910.147(b). */
-const controlDevice =
-  /\b(push ?-?buttons?|selectors?|selector switch|key switch|mode switch|emergency[ -]stops?|e-?stops?|interlocks?|light curtain|plc|controller|output|relay|contactor|solenoid|pulsador|selector|paro de emergencia|parada de emergencia|enclavamiento|contactor|relé|electroválvula|controlador|drucktaster|wahlschalter|not-?halt|schütz|magnetventil)\b/iu
+const controlDevice = new RegExp(
+  `(?<!\\p{L})(?:${[
+    'push ?-?buttons?|selectors?|key switch|mode switch|emergency[ -]stops?|e-?stops?|interlocks?|light curtain',
+    'plc|controller|output|relay|contactor|solenoid',
+    'pulsador|paro de emergencia|parada de emergencia|enclavamiento|relé|electroválvula|controlador',
+    'drucktaster|wahlschalter|not-?halt|schütz|magnetventil',
+  ].join('|')})(?!\\p{L})`,
+  'iu',
+)
 
 /** Whether the words for a device name one that belongs to the control circuit and can never be an isolation point. */
 export function isControlDevice(kind: string): boolean {

@@ -135,6 +135,7 @@ test.each([
   'solenoid valve',
   'PLC output',
   'pulsador luminoso',
+  'relé',
   'electroválvula',
 ])('%s belongs to the control circuit', (kind) => expect(isControlDevice(kind)).toBe(true))
 test.each([
