@@ -137,6 +137,16 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
       expect([kind, word >= 16]).toEqual([kind, true])
   })
 
+  test('on paper the words of one kind of message are of one size', async () => {
+    const messages = await onPage('front/messages.html', {}, async (page) => {
+      await page.emulateMedia({ media: 'print' })
+      return shown(page)
+    })
+    const sizes = Map.groupBy(messages, ({ kind }) => /safety-(section|grouped|embedded)/.exec(kind)?.[1])
+    expect([...sizes.keys()]).toEqual(['section', 'grouped', 'embedded'])
+    for (const [kind, these] of sizes) expect([kind, new Set(these.map(({ sizePx: [word] }) => word)).size]).toEqual([kind, 1])
+  })
+
   test('under forced colours each word keeps a border, and its letters and mark differ from their ground', async () => {
     const messages = await onPage('front/messages.html', { forcedColors: 'active' }, shown)
     for (const { ground, letters, alert } of messages) {
@@ -174,6 +184,7 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
         await onPage('front/messages.html', context, async (page) => {
           await prepare(page)
           await page.screenshot({ path: join(pictures, `${form}-${name}.png`), fullPage: true })
+          if (name === 'print') await page.pdf({ path: join(pictures, `${form}.pdf`), format: 'A4' })
         })
     }, 60_000)
 })
