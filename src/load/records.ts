@@ -139,7 +139,9 @@ export function loadGlossary(source: SourceText, sink: Sink): { terms: Term[]; r
   if (!yaml || !file) return { terms: [], readable: false }
   const terms = Object.entries(file).map(([id, byLanguage]) => ({
     id,
-    byLanguage: Object.fromEntries(Object.entries(byLanguage).map(([language, it]) => [language, { ...it, synonyms: it.synonyms ?? [] }])),
+    byLanguage: Object.fromEntries(
+      Object.entries(byLanguage).map(([language, it]) => [language, { ...it, synonyms: it.synonyms ?? [], instead: it.instead ?? [] }]),
+    ),
     place: yaml.placeOfKey([], id),
   }))
   return { terms, readable: true }

@@ -213,7 +213,7 @@ export interface Reference {
 
 export interface Term {
   id: string
-  byLanguage: Readonly<Record<string, { term: string; definition: string; synonyms: readonly string[] }>>
+  byLanguage: Readonly<Record<string, { term: string; definition: string; synonyms: readonly string[]; instead: readonly string[] }>>
   place: Place
 }
 

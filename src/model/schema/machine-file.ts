@@ -23,7 +23,13 @@ const dataFile = z.strictObject({
 })
 
 const readingLimit = z.strictObject({
-  grade: z.number().positive().describe('Highest Flesch-Kincaid grade of a page for this reader'),
+  grade: z.number().positive().optional().describe('Highest Flesch-Kincaid grade of an English page for this reader; without it 8, 9 or 12'),
+  ease: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .describe('Lowest ease of a Spanish page for this reader, on the INFLESZ scale; without it 65, 55 or 40'),
 })
 
 /** What a translation can be asked to cover: the pages of a collection, or the texts of the lists. */
@@ -109,6 +115,10 @@ export const machineFile = z.strictObject({
     })
     .optional(),
   ownUnits: z.array(z.string().min(1)).optional().describe('Units of this machine besides those of SI and the trade'),
+  ownWords: z
+    .record(z.string().regex(/^[a-z]{2}$/), z.record(z.string().regex(/^\p{L}[\p{L}'’-]*$/u), z.number().int().min(1).max(15)))
+    .optional()
+    .describe('Language -> word -> its syllables, for words of this machine that the reading level counts wrongly'),
   controller: z
     .strictObject({
       wordNumbers: z
