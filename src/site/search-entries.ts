@@ -57,7 +57,8 @@ export function synonyms({ terms, languages }: Machine): Record<string, string[]
       language,
       terms.flatMap(({ byLanguage }) => {
         const term = byLanguage[language]
-        return term && term.synonyms.length > 0 ? [[term.term, ...term.synonyms]] : []
+        const others = term ? [...term.synonyms, ...term.instead] : []
+        return term && others.length > 0 ? [[term.term, ...others]] : []
       }),
     ]),
   )
