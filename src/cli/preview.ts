@@ -3,9 +3,8 @@ import { createServer, type ServerResponse } from 'node:http'
 import { tmpdir } from 'node:os'
 import { extname, join, resolve, sep } from 'node:path'
 import { reportText } from '../report/text.ts'
-import type { Finding } from '../source/finding.ts'
 import { buildSite } from './build-site.ts'
-import { checkFolder, countFindings, sharesOf } from './load.ts'
+import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { sharedDir } from './paths.ts'
 import { notBuiltYet, previewScript, previewTail } from './preview-page.ts'
@@ -37,27 +36,28 @@ export async function run(options: Options): Promise<number> {
   const listeners = new Set<ServerResponse>()
   const script = await previewScript()
   let tail = ''
-  const tell = (findings: readonly Finding[], current: boolean) => {
-    tail = previewTail(findings, current)
+  const tell = ({ loaded, findings }: Checked, current: boolean) => {
+    tail = previewTail(findings, loaded.texts, current)
     for (const listener of listeners) listener.write('data: checked\n\n')
   }
 
   const rebuild = async () => {
-    const { loaded, machine, findings, accepted } = await checkFolder(folder, options)
+    const checked = await checkFolder(folder, options)
+    const { loaded, machine, findings, accepted } = checked
     const counts = countFindings(findings)
     if (findings.length > 0 || accepted.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
     if (counts.errors > 0 || !machine) {
       progress.done('the last build without errors is still shown')
-      tell(findings, false)
+      tell(checked, false)
       return
     }
     const built = await buildSite({ machine, counts, accepted, outDir: site, zip: false, preview: true, progress })
     if ('refused' in built) {
       progress.done(`not built: ${built.refused}`)
-      tell(findings, false)
+      tell(checked, false)
       return
     }
-    tell(findings, true)
+    tell(checked, true)
   }
 
   const server = createServer((request, response) => {

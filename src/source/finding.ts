@@ -35,6 +35,8 @@ export interface RuleTexts {
    * found something is left out or leads nowhere, so the manual cannot be made whole.
    */
   guards?: 'people' | 'build'
+  /** What it finds is how a sentence is written, and not what it says. */
+  concerns?: 'wording'
 }
 
 /** The one order of findings: file, line, column, rule, message, in code units. */

@@ -1,5 +1,6 @@
 // Shows what the check found in the preview: beside the block it is about, and the rest above the page.
 import { markFor } from './mark-for.ts'
+import { markWords } from './mark-words.ts'
 
 interface PreviewFinding {
   file: string
@@ -11,6 +12,8 @@ interface PreviewFinding {
   rule: string
   note?: string
   help?: string
+  /** Words that the finding is about, where it is about their wording: the pieces between elements. */
+  words?: string[]
 }
 
 interface PreviewReport {
@@ -24,6 +27,10 @@ const style = `
 .fettle-found p{margin:0;overflow-wrap:anywhere}
 .fettle-found summary{cursor:pointer}
 .fettle-note{border-style:dotted}.fettle-warning{border-style:dashed}
+.fettle-margin{position:absolute;width:18px;min-height:18px;padding:0;border:0;border-left:6px double currentColor;background:none;color:inherit;cursor:pointer}
+.fettle-margin::before{content:'';position:absolute;inset:-6px -8px}
+.fettle-margin[aria-expanded=true]{border-left-style:solid}
+::highlight(fettle-wording){text-decoration:underline dotted 2px}
 `
 
 function box(finding: PreviewFinding): HTMLElement {
@@ -62,8 +69,13 @@ function start(): void {
   const elsewhere: PreviewFinding[] = []
   for (const finding of report.findings) {
     const mark = markFor(finding, marks)
-    if (mark) mark.element.before(box(finding))
-    else elsewhere.push(finding)
+    if (!mark) {
+      elsewhere.push(finding)
+      continue
+    }
+    const found = box(finding)
+    mark.element.before(found)
+    if (finding.words) markWords({ words: finding.words, after: mark.element, found, label: `${finding.severity}: ${finding.message}` })
   }
   if (report.findings.length === 0 && report.current) return
   const css = document.createElement('style')
