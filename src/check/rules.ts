@@ -56,6 +56,7 @@ import { notFitted } from './rules/not-fitted.ts'
 import { outputWithoutPrecondition } from './rules/output-without-precondition.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
+import { positionDoesNotIsolate } from './rules/position-does-not-isolate.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
@@ -205,6 +206,7 @@ export const rules: readonly Rule[] = [
   outputWithoutPrecondition,
   overlappingAddress,
   partAgainstKind,
+  positionDoesNotIsolate,
   positionOffPlan,
   positionOutsideArea,
   prerequisiteCycle,

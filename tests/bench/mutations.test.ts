@@ -34,6 +34,7 @@ const alwaysFound = [
   'closing tag left out',
   'sheet of a drawing deleted',
   'isolation of an energy source removed',
+  'lockout: safe position and service exchanged',
   'lockout: key of its head left out',
   'lockout: energy source left out of its list',
   'lockout: shut-down left out',

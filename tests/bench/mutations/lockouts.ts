@@ -23,8 +23,22 @@ function eachLeftOut(name: string, filesOf: (example: Example) => readonly strin
 
 const energy = () => ['data/energy.yaml']
 
+/** The safe position of a point and the one in service change places, point after point. */
+const exchangedPositions: Kind = {
+  name: 'lockout: safe position and service exchanged',
+  count: Number.POSITIVE_INFINITY,
+  *make({ files }) {
+    for (const match of textOf(files, 'data/energy.yaml').matchAll(/^ {4}safe: (.*)\n {4}service: (.*)\n/gm)) {
+      const [value, safe, service] = match
+      const piece: Piece = { file: 'data/energy.yaml', start: match.index, end: match.index + value.length, value }
+      yield replaced(files, piece, `    safe: ${service}\n    service: ${safe}\n`, `${safe} and ${service} exchanged`)
+    }
+  },
+}
+
 /** Every element of every lockout of the example, one after another: none is drawn by lot. */
 export const lockoutKinds: readonly Kind[] = [
+  exchangedPositions,
   eachLeftOut(
     'lockout: key of its head left out',
     lockoutsOf,
