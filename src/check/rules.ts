@@ -1,14 +1,13 @@
+import { compare } from '../source/place.ts'
+import { energyRules } from './energy-rules.ts'
 import type { Rule } from './rule.ts'
-import { accumulatorBeyondLimits } from './rules/accumulator-beyond-limits.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
 import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
-import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
-import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { contactContradicted } from './rules/contact-contradicted.ts'
@@ -34,29 +33,21 @@ import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { harmAgainstHazard } from './rules/harm-against-hazard.ts'
-import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteHazard } from './rules/incomplete-hazard.ts'
-import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
-import { incompleteStore } from './rules/incomplete-store.ts'
 import { injuryUnderNotice } from './rules/injury-under-notice.ts'
-import { inspectionOverdue } from './rules/inspection-overdue.ts'
 import { languageWithoutSignalWords } from './rules/language-without-signal-words.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
-import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
-import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { messageAfterStep } from './rules/message-after-step.ts'
 import { messageDiffersInTranslation } from './rules/message-differs-in-translation.ts'
 import { messageInCapitals } from './rules/message-in-capitals.ts'
 import { messageOutOfOrder } from './rules/message-out-of-order.ts'
 import { messageWithoutHazard } from './rules/message-without-hazard.ts'
-import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { outputWithoutPrecondition } from './rules/output-without-precondition.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
-import { positionDoesNotIsolate } from './rules/position-does-not-isolate.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
 import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
@@ -80,12 +71,8 @@ import { sheetWithoutText } from './rules/sheet-without-text.ts'
 import { signalAgainstCard } from './rules/signal-against-card.ts'
 import { signalAgainstDevice } from './rules/signal-against-device.ts'
 import { signalNotOnSheet } from './rules/signal-not-on-sheet.ts'
-import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { spareWithDevice } from './rules/spare-with-device.ts'
-import { stepBesideLockout } from './rules/step-beside-lockout.ts'
 import { stockOfSupersededPart } from './rules/stock-of-superseded-part.ts'
-import { storeNotStored } from './rules/store-not-stored.ts'
-import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { successorOfAnotherKind } from './rules/successor-of-another-kind.ts'
 import { supersededDrawing } from './rules/superseded-drawing.ts'
 import { supersededPart } from './rules/superseded-part.ts'
@@ -97,7 +84,6 @@ import { tagGrammar } from './rules/tag-grammar.ts'
 import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { tagTwiceOnPlan } from './rules/tag-twice-on-plan.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
-import { taskWithoutLockout } from './rules/task-without-lockout.ts'
 import { technologyAgainstKind } from './rules/technology-against-kind.ts'
 import { titleOfAnotherDrawing } from './rules/title-of-another-drawing.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
@@ -105,7 +91,6 @@ import { translationMissing } from './rules/translation-missing.ts'
 import { translationOutdated } from './rules/translation-outdated.ts'
 import { translationUnstamped } from './rules/translation-unstamped.ts'
 import { triggerDeviceNotListed } from './rules/trigger-device-not-listed.ts'
-import { unfoundedNoLockout } from './rules/unfounded-no-lockout.ts'
 import { unitAgainstSignal } from './rules/unit-against-signal.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
@@ -134,10 +119,8 @@ import { unknownUnit } from './rules/unknown-unit.ts'
 import { unknownZone } from './rules/unknown-zone.ts'
 import { unreachablePage } from './rules/unreachable-page.ts'
 import { unusedDrawing } from './rules/unused-drawing.ts'
-import { unusedIsolationPoint } from './rules/unused-isolation-point.ts'
 import { unusedPart } from './rules/unused-part.ts'
 import { vagueAvoidance } from './rules/vague-avoidance.ts'
-import { waitTooShort } from './rules/wait-too-short.ts'
 import { warningInPlainText } from './rules/warning-in-plain-text.ts'
 import { wearPartWithoutTask } from './rules/wear-part-without-task.ts'
 import { wrongConsequenceVerb } from './rules/wrong-consequence-verb.ts'
@@ -147,18 +130,15 @@ import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
 import { wrongSignalState } from './rules/wrong-signal-state.ts'
 import { wrongSignalWord } from './rules/wrong-signal-word.ts'
 
-/** Every rule that compares the pages and the data with the machine. A new rule is one line here. */
+/** Every rule that compares the pages and the data with the machine. A new rule is one line here, or in the list of its subject. */
 export const rules: readonly Rule[] = [
-  accumulatorBeyondLimits,
   addressAgainstType,
   addressGrammar,
   addressNotInIoList,
   alarmWithoutDevice,
   alarmWithoutRecovery,
-  areaLeftEnergised,
   bareNumber,
   bareTag,
-  buildUpWithoutWatch,
   cardWithoutSignals,
   channelOutOfRange,
   contactContradicted,
@@ -184,29 +164,21 @@ export const rules: readonly Rule[] = [
   formatWithoutSetting,
   halfPosition,
   harmAgainstHazard,
-  impossibleStore,
   incompleteHazard,
-  incompleteLockout,
   incompleteSafetyMessage,
-  incompleteStore,
   injuryUnderNotice,
-  inspectionOverdue,
   languageWithoutSignalWords,
   linkedHeadingWithoutId,
-  lockoutProvisionMissing,
   lookAlikeTag,
-  magnitudeAgainstStore,
   messageAfterStep,
   messageDiffersInTranslation,
   messageInCapitals,
   messageOutOfOrder,
   messageWithoutHazard,
-  missingDelayNotice,
   notFitted,
   outputWithoutPrecondition,
   overlappingAddress,
   partAgainstKind,
-  positionDoesNotIsolate,
   positionOffPlan,
   positionOutsideArea,
   prerequisiteCycle,
@@ -230,12 +202,8 @@ export const rules: readonly Rule[] = [
   signalAgainstCard,
   signalAgainstDevice,
   signalNotOnSheet,
-  sourceWithoutIsolation,
   spareWithDevice,
-  stepBesideLockout,
   stockOfSupersededPart,
-  storeNotStored,
-  storedEnergyWithoutRelease,
   successorOfAnotherKind,
   supersededDrawing,
   supersededPart,
@@ -247,7 +215,6 @@ export const rules: readonly Rule[] = [
   tagNotOnSheet,
   tagTwiceOnPlan,
   taskWithoutInterval,
-  taskWithoutLockout,
   technologyAgainstKind,
   titleOfAnotherDrawing,
   tooManySignals,
@@ -255,7 +222,6 @@ export const rules: readonly Rule[] = [
   translationOutdated,
   translationUnstamped,
   triggerDeviceNotListed,
-  unfoundedNoLockout,
   unitAgainstSignal,
   unknownAlarm,
   unknownAnchor,
@@ -284,10 +250,8 @@ export const rules: readonly Rule[] = [
   unknownZone,
   unreachablePage,
   unusedDrawing,
-  unusedIsolationPoint,
   unusedPart,
   vagueAvoidance,
-  waitTooShort,
   warningInPlainText,
   wearPartWithoutTask,
   wrongConsequenceVerb,
@@ -296,4 +260,5 @@ export const rules: readonly Rule[] = [
   wrongSheetNumber,
   wrongSignalState,
   wrongSignalWord,
-]
+  ...energyRules,
+].sort((a, b) => compare(a.id, b.id))
