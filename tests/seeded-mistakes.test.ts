@@ -34,7 +34,7 @@ const mistakes: Mistake[] = [
     was: 'apply <Page id="lockout/lo-1" />',
     is: 'apply <Page id="lockout/lo-1#islate" />',
     rule: 'unknown-anchor',
-    also: 'pages/lockout/lo-2.es.mdx:25 translation-outdated',
+    also: 'pages/lockout/lo-2.es.mdx:29 translation-outdated',
   },
   { file: 'pages/parts/pusher.mdx', was: 'figure: drawings/A-401.svg', is: 'figure: drawings/a-401.svg', rule: 'unknown-image' },
   { file: 'pages/procedures/clean-daily.mdx', was: 'caution="water-on-electrics"', is: 'caution="water-on-electric"', rule: 'unknown-caution' },

@@ -38,6 +38,7 @@ export function energyRow(source: EnergySource, sourceLanguage: string): DataRow
       ['magnitude', source.magnitude.map(({ value, unit }) => `${value} ${unit.value}`).join(', ')],
       ['areas', source.areas],
       ['hazard', source.hazard],
+      ['hazards', source.hazards],
       ['isolation', isolation.map(({ tag }) => tag)],
       ['points', isolation.map(({ point }) => point)],
       ['lockable', isolation.map(({ point, lockable }) => `${point.value}: ${lockable ? 'yes' : 'no'}`).join('; ')],
@@ -82,7 +83,7 @@ function storeText({ kind, of, quantities, given, surface, type, makersRatio }: 
 }
 
 /** Lists in which the order says nothing. */
-const unordered = new Set(['fits', 'tags'])
+const unordered = new Set(['fits', 'tags', 'hazards'])
 
 /** A cell as text; words in several languages give one each, those of the source language under the name of the column itself. */
 function textsOf(column: string, cell: unknown, sourceLanguage: string): [string, string][] {

@@ -2,11 +2,13 @@ import type { Rule } from './rule.ts'
 import { accumulatorBeyondLimits } from './rules/accumulator-beyond-limits.ts'
 import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
+import { energyWithoutHazard } from './rules/energy-without-hazard.ts'
 import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
 import { lockoutProvisionMissing } from './rules/lockout-provision-missing.ts'
+import { lockoutWithoutMessage } from './rules/lockout-without-message.ts'
 import { magnitudeAgainstStore } from './rules/magnitude-against-store.ts'
 import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { positionDoesNotIsolate } from './rules/position-does-not-isolate.ts'
@@ -24,11 +26,13 @@ export const energyRules: readonly Rule[] = [
   accumulatorBeyondLimits,
   areaLeftEnergised,
   buildUpWithoutWatch,
+  energyWithoutHazard,
   impossibleStore,
   incompleteLockout,
   incompleteStore,
   inspectionOverdue,
   lockoutProvisionMissing,
+  lockoutWithoutMessage,
   magnitudeAgainstStore,
   missingDelayNotice,
   positionDoesNotIsolate,

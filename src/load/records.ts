@@ -80,6 +80,7 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
       magnitude: it.magnitude.map(({ value, unit }, n) => ({ value, unit: text(unit, [...at, 'magnitude', n, 'unit']) })),
       areas: texts(it.areas, [...at, 'areas']),
       hazard: words(it.hazard, [...at, 'hazard']),
+      hazards: texts(it.hazards ?? [], [...at, 'hazards']),
       from: it.from === undefined ? undefined : text(it.from, [...at, 'from']),
       pointNames: texts(it.isolation, [...at, 'isolation']),
       // The first of two with one number counts.
@@ -105,6 +106,7 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
     for (const area of source.areas) name('area', area)
     for (const point of source.pointNames) name('point', point)
     if (source.from) name('energy', source.from)
+    for (const { value, place } of source.hazards) references.push({ kind: 'hazard', id: value, place, fits, listed: true })
     for (const tag of source.verify.tags) name('tag', tag)
     for (const { value, place } of source.fits) references.push({ kind: 'option', id: value, place, fits: [] })
     return source

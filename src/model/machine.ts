@@ -96,6 +96,8 @@ export interface EnergySource {
   magnitude: readonly { value: number; unit: Located<string> }[]
   areas: readonly Located<string>[]
   hazard: Words
+  /** Hazards of the risk assessment that it brings, as written. */
+  hazards: readonly Located<string>[]
   /** The source that feeds this one. */
   from: Located<string> | undefined
   /** The points that cut it off, as written. */

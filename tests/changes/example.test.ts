@@ -73,7 +73,7 @@ describe('a revised copy of the example machine', () => {
   test('the pages that speak of a tag that is gone', () =>
     expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
   test('the lockouts of an energy source', () =>
-    expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:74 en:8 en:72', 'lockout/lo-5 names es:35 en:8 en:31']))
+    expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:86 en:8 en:84', 'lockout/lo-5 names es:37 en:8 en:33']))
   test('the pages of a number that another alarm has', () =>
     expect(speaking('alarm means-another A0301')).toEqual(['alarms/a0301-no-prewash-water names en:4']))
   test('the pages that show a part with a new number', () =>

@@ -17,6 +17,7 @@ function source(stores: Pick<EnergyStore, 'kind' | 'given'>[], rest: Partial<Ene
     magnitude: [],
     areas: [],
     hazard: {},
+    hazards: [],
     from: undefined,
     pointNames: [],
     isolation: [],

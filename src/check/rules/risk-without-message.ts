@@ -1,9 +1,6 @@
-import type { Graph } from '../../model/graph.ts'
-import type { Hazard } from '../../model/hazard.ts'
-import type { Machine } from '../../model/machine.ts'
 import { elementsOf } from '../../model/mdx-elements.ts'
-import { referencesTo } from '../references.ts'
 import type { Rule } from '../rule.ts'
+import { adviceToWarn, warningPages } from '../warning-pages.ts'
 
 export const riskWithoutMessage: Rule = {
   id: 'risk-without-message',
@@ -18,6 +15,9 @@ export const riskWithoutMessage: Rule = {
     if (hazards.length === 0) return
     const isCollected = pages.some(({ body }) => elementsOf(body, 'SafetySummary').length > 0)
     const pagesAbout = warningPages(machine, graph)
+    const brought = new Set(
+      graph.pagesIn('lockout').flatMap((page) => graph.sourcesOf(page).flatMap(({ hazards }) => hazards.map(({ value }) => value))),
+    )
     for (const hazard of hazards) {
       const shown = pagesAbout(hazard)
       for (const { value, place } of hazard.tasks) {
@@ -26,12 +26,11 @@ export const riskWithoutMessage: Rule = {
         yield {
           message: `\`${value}\` shows no message about hazard \`${hazard.id.value}\``,
           place,
-          help: hazard.caution
-            ? `write \`<Include caution="${hazard.caution.value}" />\` there before the first step`
-            : `write \`<Safety hazard="${hazard.id.value}" />\` there before the first step`,
+          help: adviceToWarn(hazard),
         }
       }
-      if (hazard.tasks.length > 0 || isCollected || shown.size > 0) continue
+      // What a lockout cuts off must be told there, and is reported there.
+      if (hazard.tasks.length > 0 || isCollected || shown.size > 0 || brought.has(hazard.id.value)) continue
       yield {
         message: `no page shows a message about hazard \`${hazard.id.value}\``,
         place: hazard.id.place,
@@ -39,18 +38,4 @@ export const riskWithoutMessage: Rule = {
       }
     }
   },
-}
-
-/** For a hazard the pages that show a message about it in their source language: their own, or a caution that speaks of it. */
-function warningPages({ references }: Machine, graph: Graph): (hazard: Hazard) => Set<string> {
-  const naming = Map.groupBy(referencesTo(references, 'hazard'), ({ id }) => id)
-  const including = Map.groupBy(referencesTo(references, 'caution'), ({ id }) => id)
-  const pagesOf = (list: ReturnType<typeof referencesTo> | undefined) =>
-    (list ?? []).flatMap(({ page }) => (page && page.language === page.page.language ? [page.page] : []))
-  return ({ id, caution }) => {
-    const named = pagesOf(naming.get(id.value))
-    const cautions = [...named.filter(({ collection }) => collection === 'cautions').map(({ name }) => name), ...(caution ? [caution.value] : [])]
-    const pages = [...named.filter(({ collection }) => collection !== 'cautions'), ...cautions.flatMap((name) => pagesOf(including.get(name)))]
-    return new Set(pages.flatMap((page) => graph.page(page.id)?.id ?? []))
-  }
 }

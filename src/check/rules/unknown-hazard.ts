@@ -4,7 +4,7 @@ import type { Rule } from '../rule.ts'
 export const unknownHazard: Rule = {
   id: 'unknown-hazard',
   severity: 'error',
-  summary: 'A safety message names a hazard that hazards.yaml does not have.',
+  summary: 'A safety message or an energy source names a hazard that hazards.yaml does not have.',
   why: 'The text and the signal word of the message come from there, and would be missing.',
   source: 'house rule',
   guards: 'people',

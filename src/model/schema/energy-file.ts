@@ -63,6 +63,11 @@ const source = z.strictObject({
   magnitude: z.array(quantity).min(1).describe('One or more quantities: 400 V; 6 bar; 180 kg and 1400 mm'),
   areas: z.array(identifier).min(1).describe('Areas of the machine that it can reach'),
   hazard: words.describe('What it can do to a person'),
+  hazards: z
+    .array(identifier)
+    .min(1)
+    .optional()
+    .describe('Hazards of hazards.yaml that it brings: each lockout that cuts it off shows a message about each'),
   from: identifier.optional().describe('The source that feeds this one, where it is a branch with an isolating device of its own'),
   isolation: z.array(identifier).describe('Numbers of the points that cut it off'),
   stored: z.boolean().describe('Energy remains after isolation'),

@@ -14,7 +14,7 @@ function eachLeftOut(name: string, filesOf: (example: Example) => readonly strin
         for (const { index, 0: value } of textOf(example.files, file).matchAll(pattern)) {
           const piece: Piece = { file, start: index, end: index + value.length, value }
           const draft = replaced(example.files, piece, '', `${value.trim().slice(0, 60).replace(/\s+/g, ' ')} left out`)
-          yield { ...draft, at: [file, ...lockoutsOf(example)].flatMap((path) => linesOf(draft.files, path)) }
+          yield { ...draft, at: [file, 'data/hazards.yaml', ...lockoutsOf(example)].flatMap((path) => linesOf(draft.files, path)) }
         }
       }
     },
@@ -46,12 +46,13 @@ export const lockoutKinds: readonly Kind[] = [
   ),
   eachLeftOut('lockout: energy source left out of its list', lockoutsOf, /(?<=^energy: \[(?:.*, )?)[a-z-]+, |(?<=^energy: \[.*), [a-z-]+(?=\])/gm),
   eachLeftOut('lockout: shut-down left out', lockoutsOf, /^<Steps phase="shut-down">\n[\s\S]*?^<\/Steps>\n/gm),
+  eachLeftOut('lockout: safety message left out', lockoutsOf, /^<(?:Include caution=|Safety hazard=)[^>]*(?:\/>|>\n[\s\S]*?^<\/Safety>)\n\n?/gm),
   eachLeftOut(
     'lockout: key of an isolation point left out',
     energy,
     /^ {4}(?:tag|device|safe|service|place|hardware|lockable): .*\n(?=(?: {4}[^\n]*\n)*(?:\n {2}- point|\nsources:|$))/gm,
   ),
-  eachLeftOut('lockout: key of an energy source left out', energy, /^ {4}(?:form|name|magnitude|areas|isolation|stored): .*\n/gm),
+  eachLeftOut('lockout: key of an energy source left out', energy, /^ {4}(?:form|name|magnitude|areas|hazards|isolation|stored): .*\n/gm),
   eachLeftOut('lockout: hazard, release or proof left out', energy, /^ {4}(?:hazard|dissipate|verify):(?: .*\n|\n(?: {6}.*\n)+)/gm),
   eachLeftOut('lockout: way, method or reading of a proof left out', energy, /^ {6}(?:by|method|expect):(?: .*\n|\n(?: {8}.*\n)+)/gm),
 ]
