@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Nodes } from 'mdast'
 import { expect, test } from 'vitest'
 import { isElement } from '../../src/model/mdx-elements.ts'
-import { shownBody } from '../../src/site/older-text.ts'
+import { shownBody } from '../../src/model/shown-body.ts'
 import { loadSound } from '../sound-machine.ts'
 
 const folder = 'tests/fixtures/sound-machine/pages/front/'

@@ -1,7 +1,7 @@
 import type { Nodes, Root, RootContent } from 'mdast'
-import type { AnyPage } from '../model/machine.ts'
-import { isElement } from '../model/mdx-elements.ts'
-import type { Block, SyncedBlock } from '../model/sync.ts'
+import type { AnyPage } from './machine.ts'
+import { isElement } from './mdx-elements.ts'
+import type { Block, SyncedBlock } from './sync.ts'
 
 /** Nodes that are shown as they are, marked as older than the source, or taken from the source. */
 interface Part {
