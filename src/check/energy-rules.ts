@@ -14,6 +14,7 @@ import { missingDelayNotice } from './rules/missing-delay-notice.ts'
 import { positionDoesNotIsolate } from './rules/position-does-not-isolate.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { stepBesideLockout } from './rules/step-beside-lockout.ts'
+import { stepMissingInTranslation } from './rules/step-missing-in-translation.ts'
 import { storeNotStored } from './rules/store-not-stored.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
@@ -38,6 +39,7 @@ export const energyRules: readonly Rule[] = [
   positionDoesNotIsolate,
   sourceWithoutIsolation,
   stepBesideLockout,
+  stepMissingInTranslation,
   storeNotStored,
   storedEnergyWithoutRelease,
   taskWithoutLockout,

@@ -39,6 +39,7 @@ const alwaysFound = [
   'lockout: energy source left out of its list',
   'lockout: shut-down left out',
   'lockout: safety message left out',
+  'lockout: step of a translation left out',
   'lockout: key of an isolation point left out',
   'lockout: hazard, release or proof left out',
   'safety message moved behind the last step',

@@ -4,6 +4,8 @@ import type { Example } from './read-example.ts'
 
 const lockoutsOf = ({ files }: Example) => [...files.keys()].filter((path) => /^pages\/lockout\/[^.]+\.mdx$/.test(path))
 
+const translationsOf = ({ files }: Example) => [...files.keys()].filter((path) => /^pages\/lockout\/[^.]+\.es\.mdx$/.test(path))
+
 /** Takes out each place that matches; it may be reported anywhere in the file that it was taken from, or in the lockouts. */
 function eachLeftOut(name: string, filesOf: (example: Example) => readonly string[], pattern: RegExp): Kind {
   return {
@@ -46,6 +48,7 @@ export const lockoutKinds: readonly Kind[] = [
   ),
   eachLeftOut('lockout: energy source left out of its list', lockoutsOf, /(?<=^energy: \[(?:.*, )?)[a-z-]+, |(?<=^energy: \[.*), [a-z-]+(?=\])/gm),
   eachLeftOut('lockout: shut-down left out', lockoutsOf, /^<Steps phase="shut-down">\n[\s\S]*?^<\/Steps>\n/gm),
+  eachLeftOut('lockout: step of a translation left out', translationsOf, /^ {2}<Step[ >][\s\S]*?<\/Step>\n/gm),
   eachLeftOut('lockout: safety message left out', lockoutsOf, /^<(?:Include caution=|Safety hazard=)[^>]*(?:\/>|>\n[\s\S]*?^<\/Safety>)\n\n?/gm),
   eachLeftOut(
     'lockout: key of an isolation point left out',
