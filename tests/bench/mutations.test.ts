@@ -50,6 +50,13 @@ const alwaysFound = [
   'delay notice left out',
   'value of a store left out',
   'unit of a store of another quantity',
+  'headings of two languages exchanged',
+  'preconditions of outputs left out',
+  'one precondition of outputs left out',
+  'condition for no lockout answered with no',
+  'set-up at full speed at once',
+  'drawing without a row in the register',
+  'lockout or lesson whose file is in capitals',
 ]
 
 describe('one mistake over the example machine', () => {

@@ -3,6 +3,7 @@ import { checkFiles, type Files } from '../example.ts'
 import { seededRandom } from '../random.ts'
 import { cellKinds } from './cells.ts'
 import { folderKinds } from './folders.ts'
+import { jobKinds } from './jobs.ts'
 import { lockoutKinds } from './lockouts.ts'
 import { messageKinds } from './messages.ts'
 import type { Mistake } from './mistake.ts'
@@ -32,6 +33,7 @@ const kinds = [
   ...siblingKinds,
   ...messageKinds,
   ...lockoutKinds,
+  ...jobKinds,
 ]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */
