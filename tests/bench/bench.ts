@@ -2,6 +2,7 @@
 
 import { measureCheck } from './cost/measure.ts'
 import { measurePdf } from './cost/measure-pdf.ts'
+import { measureWatch } from './cost/measure-watch.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
@@ -13,6 +14,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
     return reportMutations(makeMistakes(files, seed).map(judgeOver(files)), checkFiles(files).findings.length)
   },
   pdf: () => measurePdf(200),
+  watch: () => measureWatch(4),
   cost: () => measureCheck([300, 3_000, 10_000]),
   fuzz: async (seed, count) => reportFuzz(await runFuzz(count, seed)),
 }

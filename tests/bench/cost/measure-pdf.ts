@@ -9,9 +9,8 @@ export async function measurePdf(sheets: number): Promise<string> {
   const pdf = await drawingSet(sheets)
   files.set('drawings/E-900.pdf', pdf)
   files.set('data/drawings.csv', `${textOf(files, 'data/drawings.csv').trimEnd()}\nE-900,Whole set,schematic,${sheets},A\n`)
-  const [before, without, cached] = inTemporaryFolder(withoutSet(files), (dir) => [runCheck(dir)]).concat(
-    inTemporaryFolder(files, (dir) => [runCheck(dir), runCheck(dir)]),
-  )
+  const before = await inTemporaryFolder(withoutSet(files), runCheck)
+  const [without, cached] = await inTemporaryFolder(files, (dir) => [runCheck(dir), runCheck(dir)])
   const row = (name: string, run = before) => (run ? `| ${name} | ${run.timeS.toFixed(2)} s | ${run.peakMb.toFixed(0)} MB |` : '')
   return [
     `A drawing of ${sheets} sheets with ${textsOnSheet} texts each, ${(pdf.length / 1e6).toFixed(1)} MB:`,

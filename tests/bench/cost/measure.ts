@@ -4,12 +4,13 @@ import { inTemporaryFolder } from './in-temporary-folder.ts'
 import { runCheck } from './run-check.ts'
 
 /** Time and memory of the whole process `fettle check` over machines grown from the example, as a table. */
-export function measureCheck(sizes: readonly number[]): string {
+export async function measureCheck(sizes: readonly number[]): Promise<string> {
   const files = readFiles('example-machine', 'content')
-  const rows = sizes.map((pages) => {
+  const rows: string[] = []
+  for (const pages of sizes) {
     const grown = [...grownMachine(files, copiesFor(pages, files))].filter(([path]) => !path.startsWith('content/'))
-    return inTemporaryFolder(new Map(grown), rowOf)
-  })
+    rows.push(await inTemporaryFolder(new Map(grown), rowOf))
+  }
   return [
     '| pages | devices | parts | drawings | time (best of 3) | peak memory | errors and warnings |',
     '| --: | --: | --: | --: | --: | --: | --: |',
