@@ -6,6 +6,7 @@ import {
   determiners,
   objectPronouns,
   otherFunctionWords,
+  particles,
   prepositions,
   subjectPronouns,
   subordinators,
@@ -32,6 +33,7 @@ export const isVerb = (word: Word | undefined): boolean => word?.kind === 'word'
 export function orders(words: readonly Word[], at: number): boolean {
   const word = words[at]
   if (word?.kind !== 'word' || word.quoted) return false
+  if (word.lower === 'back') return particles.has(words[at + 1]?.lower ?? '')
   const verb = verbClass(word.lower)
   if (verb !== undefined) return verb === 'verb' || !isNoun(words, at)
   return takesObject(words[at + 1]) && isBaseForm(word.lower)

@@ -24,6 +24,7 @@ function englishPassive(view: SentenceView): PlainFinding | undefined {
   const { words, tail } = view
   for (const [at, word] of words.entries()) {
     if (!be.has(word.lower) || word.quoted) continue
+    if (word.lower === 'being' && !be.has(words[at - 1]?.lower ?? '')) continue
     if (words[at - 1]?.lower === 'to' && !obligations.has(words[at - 2]?.lower ?? '')) continue
     const participle = participleAfter(words, at, tail.includes('?'))
     const last = participle === undefined ? undefined : words[participle]

@@ -39,6 +39,7 @@ export function severalInstructions(view: SentenceView): PlainFinding | undefine
   for (let at = first.verb + 1; at < words.length; at++) {
     const word = words[at]
     if (!word || joint.nested.has(word.lower)) return undefined
+    if (joint.and.has(word.lower)) continue
     const afterAnd = joint.and.has(words[at - 1]?.lower ?? '')
     if (!afterAnd && !afterComma(word)) continue
     // "Clean, dry and grease the part" is one instruction in three verbs.
@@ -57,8 +58,6 @@ export function severalInstructions(view: SentenceView): PlainFinding | undefine
 const isOneAct = ({ closing, gestures }: Joints, first: string, next: string) =>
   closing.has(next) || (gestures.first.has(first) && gestures.next.has(next))
 
-const particles = new Set(['out', 'off', 'up', 'down', 'back', 'away', 'apart'])
-
 /** Whether the verb has something to act on: in "the pump and drain" the last word is a noun. */
 function hasOwnObject(words: readonly Word[], verb: number, language: string): boolean {
   const next = words[verb + 1]
@@ -74,4 +73,4 @@ function hasOwnObject(words: readonly Word[], verb: number, language: string): b
 
 /** Words that follow a verb and no noun. */
 const isOwn = ({ lower }: Word) =>
-  english.determiners.has(lower) || english.objectPronouns.has(lower) || particles.has(lower) || english.clauseOpeners.has(lower)
+  english.determiners.has(lower) || english.objectPronouns.has(lower) || english.particles.has(lower) || english.clauseOpeners.has(lower)

@@ -35,7 +35,7 @@ export function spanishCommandAt(words: readonly Word[], at: number): Command | 
 export function isSpanishOrder(word: Word | undefined, next: Word | undefined): boolean {
   if (word?.kind !== 'word' || word.quoted || functionWords.has(word.lower)) return false
   const bare = withoutPronoun(word.lower)
-  if (imperatives.has(bare)) return true
+  if (imperatives.has(bare) || imperatives.has(bare.replace(/^(?:des|re|sobre)/, ''))) return true
   if (isInfinitive(bare)) return true
   return next !== undefined && /^\s+$/.test(next.gap) && articles.has(next.lower) && /(?:[ea]|en|an)$/.test(bare) && !/(?:ción|dad)$/.test(word.lower)
 }

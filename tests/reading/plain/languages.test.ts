@@ -25,6 +25,9 @@ describe('a Spanish step', () => {
     'Afloje y retire los cuatro tornillos.',
     'Espere hasta que la temperatura baje de 40 °C.',
     'Desenergice la bomba.',
+    'Desenrosque y retire el tapón.',
+    'Arranque el motor y déjelo funcionar 5 minutos.',
+    'Quite el aceite con un paño y vigile el nivel.',
   ])('that is fine: %s', (text) => {
     expect(step(text)).toEqual([])
   })

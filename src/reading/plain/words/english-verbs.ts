@@ -26,21 +26,22 @@ export const pureVerbs = wordSet(`
 /** Base forms that are a noun or an adjective too: "drain", "seal", "clean". What follows decides. */
 export const nounVerbs = wordSet(`
   act address aim air anchor answer bag balance bar bend block blow boil bolt boot brace bracket brake break bridge brush bypass cable call cap
-  catch center centre chain change charge check circle clamp clean clear clip coat code command contact control cool copy count couple cover
-  crack crank cross cure cut cycle damage damp date decrease demand detail dial dip direct discharge display document dose double download drag
-  drain draw drill drive drop dry dust ease empty estimate exchange exercise exit extract face feed feel file filter finish fire fit fix flag
-  flare flip flood flow focus fold force form frame free freeze function fuse gauge glue grade grease grind grip ground group guard guide hammer
-  hand handle hang heat help hit hoist hold hook hose inch increase index input interlock jack jam jog jump jumper key kick knock label land lay
-  lead level lift light limit line link list load lock lockout log look loop lower machine map mark mask match measure meet mix monitor mop mount
-  move name neutral nip note offset oil order output overlap override pad paint pair parallel park pass paste patch pause peel pin pinch pipe
-  pitch pivot place plan plane plug point polish pop position post power practice practise praise preload press prime print probe process program
-  prop protest pull pulse pump punch purge push quench queue rack raise ramp range rate read record relay release remedy rename repair report
-  request rescue reserve reset rest restart result return reverse ring rinse rivet rock roll round route rub rule run sample save scan scoop
-  scrap scrape scratch screw seal search seat secure sense service set shake shape share shield shift shim shut sign signal sit site size skim
-  skip slide slot slow snug sort sound spare spin split spot spray spread spring square stack stake stamp stand start state stay steam step stick
-  stop store strap stress stretch strike string strip study supply support survey swap sweep swing switch tack tag tap tape tare teach tear
-  tension test thread throttle tie tilt time tip tool top torque touch tow trace track train transport trap treat trigger trim trip trust try
-  tune turn twist type use vacuum vent view visit wait warm wash watch water wear wedge weld wet wind wipe wire work wrap zero
+  catch center centre chain change charge check circle clamp clean clear click clip coat code command contact control cool copy count couple
+  cover crack crank cross cure cut cycle damage damp date decrease demand detail dial dip direct discharge display document dose double download
+  drag drain draw drill drive drop dry dust ease empty estimate exchange exercise exit extract face feed feel file filter finish fire fit fix
+  flag flare flick flip flood flow focus fold force form frame free freeze function fuse gauge glue grade grease grind grip ground group guard
+  guide hammer hand handle hang heat help hit hoist hold hook hose inch increase index input interlock jack jam jog jump jumper key kick knock
+  label land lay lead level lift light limit line link list load lock lockout log look loop lower machine map mark mask match measure meet mix
+  monitor mop mount move name neutral nip note offset oil order output overlap override pad paint pair pan parallel park pass paste patch pause
+  peel pin pinch pipe pitch pivot place plan plane plug point polish pop position post power practice practise praise preload press prime print
+  probe process program prop protest pull pulse pump punch purge push quench queue rack raise ramp range rate read record relay release remedy
+  rename repair report request rescue reserve reset rest restart result return reverse ring rinse rivet rock roll round route rub rule run sample
+  save scan scoop scrap scrape scratch screw scroll seal search seat secure sense service set shade shake shape share shield shift shim shut sign
+  signal sit site size skim skip slide slot slow snug sort sound spare spin split spot spray spread spring square stack stake stamp stand start
+  state stay steam step stick stop store strap stress stretch strike string strip study supply support survey swap sweep swing swipe switch tack
+  tag tap tape tare teach tear tension test thread throttle tie tilt time tip tool top torque touch tow trace track train transport trap treat
+  trigger trim trip trust try tune turn twist type use vacuum vent view visit wait warm wash watch water wear wedge weld wet wind wipe wire work
+  wrap zero zoom
 `)
 
 /** Words in `-ed` that are no participle, and words of the same end that are no verb form. */

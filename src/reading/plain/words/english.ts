@@ -81,6 +81,9 @@ export const gestures = { first: wordSet('press push pull lift'), next: wordSet(
 /** Verbs with nouns beside them that act on a thing by its tag: "test B12". "Wire B12" and "pin B12" are names. */
 export const actsOnTag = wordSet('check lift lock press pull push read run set start stop test touch turn watch')
 
+/** Words that go with a verb: "back out the screw". */
+export const particles = wordSet('out off up down back away apart')
+
 /** Verbs that reach their object over a preposition. */
 export const overPreposition = wordSet('feel go listen look wait watch')
 

@@ -41,7 +41,7 @@ export const imperatives = wordSet(`
   escriba escuche espere evite examine extraiga exprima fije firme fijese gire golpee guarde haga identifique informe impida imprima incline indique inicie inserte inspeccione
   instale intercambie introduzca invierta ice inunde lave lea levante libere lije limpie llame lleve llene llegue localice lubrique mantenga marque mezcle meta mida mire monitorice monte mueva
   muestre numere observe obtenga oiga opere oprima ordene pare pase pegue permita pida pinte pise ponga posicione presione presurice pregunte prepare proceda proteja pruebe pulse pulverice purgue
-  quite rearme realice recargue recoja reconecte recorra recuerde reduzca reemplace registre regule reinicie reinstale rellene repare repita reponga reporte respete restablezca retire revise rompa rocie rote ruede
+  quite rearme realice recargue recicle recoja reconecte recorra recuerde reduzca reemplace registre regule reinicie reinstale rellene repare repita reponga reporte respete restablezca retire revise rompa rocie rote ruede
   rosque saque salga seleccione selle seque separe siga situe sople suba suelte sujete suministre supervise sustituya tapone tape tensione tense termine teclee tire toque tome trabaje trabe traccione traiga traslade trasvase
   ubique una use utilice vacie valide vaya vea ventile verifique vierta vigile vuelva
 `)
@@ -68,7 +68,9 @@ export const atOnce = /\b(?:al mismo tiempo|a la vez|simultáneamente|juntos|mie
 export const goingOn = wordSet('mantenga mantener sujete sujetar sostenga sostener apoye apoyar')
 
 /** Acts that end or watch the one before them. */
-export const closing = wordSet('mantenga mantener sostenga sostener suelte soltar espere esperar observe observar vigile vigilar mire mirar escuche')
+export const closing = wordSet(
+  'mantenga mantener sostenga sostener suelte soltar deje dejar espere esperar observe observar vigile vigilar mire mirar escuche',
+)
 
 export const gestures = { first: wordSet('pulse presione oprima empuje tire levante'), next: wordSet('gire tire empuje levante') }
 
