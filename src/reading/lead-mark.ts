@@ -1,3 +1,5 @@
+import { ofLanguage } from './language/of-language.ts'
+
 /** Signal words that open a message, by language: the level of the message and no part of its sentence. */
 const signalWords: Readonly<Record<string, string>> = {
   en: 'danger|warning|caution|notice|note|important|attention',
@@ -7,10 +9,10 @@ const signalWords: Readonly<Record<string, string>> = {
 }
 const stepWords: Readonly<Record<string, string>> = { en: 'step', de: 'schritt', es: 'paso', fr: 'étape' }
 
-const patterns = new Map(
-  Object.keys(signalWords).map((language) => {
-    const marker = `\\(?(?:\\d{1,3}|[a-z])\\)\\s+|(?:\\d{1,3}|[a-zA-Z])\\.\\s+|${stepWords[language]}\\s+\\d{1,3}[.:]\\s+|[•▪–—-]\\s+`
-    return [language, new RegExp(`\\s*(?:${marker})?(?:(?:${signalWords[language]})[:.!]\\s+)?`, 'iy')] as const
+const patterns: Readonly<Record<string, RegExp>> = Object.fromEntries(
+  Object.entries(signalWords).map(([language, words]) => {
+    const marker = `\\(?(?:\\d{1,3}|[a-z])\\)\\s+|(?:\\d{1,3}|[a-z])\\.\\s+|${stepWords[language]}\\s+\\d{1,3}[.:]\\s+|[•▪–—-]\\s+`
+    return [language, new RegExp(`\\s*(?:${marker})?(?:(?:${words})[:.!]\\s+)?`, 'iy')]
   }),
 )
 
@@ -19,7 +21,7 @@ const patterns = new Map(
  * What is nothing but a mark keeps its words.
  */
 export function endOfLeadMark(text: string, start: number, end: number, language: string): number {
-  const pattern = patterns.get(language.split('-')[0] ?? '') ?? (patterns.get('en') as RegExp)
+  const pattern = ofLanguage(patterns, language) ?? (patterns.en as RegExp)
   pattern.lastIndex = start
   pattern.test(text)
   return pattern.lastIndex < end ? pattern.lastIndex : start

@@ -1,3 +1,5 @@
+import { ofLanguage } from './of-language.ts'
+
 /** How a dot after an abbreviation is to be read. */
 export interface Abbreviations {
   /** Never ends a sentence: titles, `e.g.` */
@@ -100,7 +102,7 @@ const french: Abbreviations = {
 const byLanguage: Readonly<Record<string, Abbreviations>> = { en: english, de: german, es: spanish, fr: french }
 
 /** Those of a language (`en`, `es-MX`), and the English ones where it has none of its own. */
-export const abbreviationsOf = (language: string): Abbreviations => byLanguage[language.split('-')[0] ?? ''] ?? english
+export const abbreviationsOf = (language: string): Abbreviations => ofLanguage(byLanguage, language) ?? english
 
 const all = new Set(
   Object.values(byLanguage).flatMap(({ never, announcing, beforeCapital, ofNames }) => [...never, ...announcing, ...beforeCapital, ...ofNames]),
