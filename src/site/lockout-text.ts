@@ -83,8 +83,11 @@ export function composedText(
       const { method, expect, tags } = of(source).verify
       return { pieces: [{ said: say(method) }, ...tags.flatMap(({ value }): Piece[] => [' ', { tag: value }])], result: say(expect) }
     }
-    case 'watch':
-      return ofSource(labels.doWatch)
+    case 'watch': {
+      const { watch } = of(source)
+      const { pieces } = ofSource(labels.doWatch)
+      return { pieces: watch ? [...pieces, ' ', { said: say(watch) }] : pieces }
+    }
     case 'written':
       throw new Error('a step of the author has words of its own')
     default:

@@ -39,6 +39,14 @@ test('the same as text, by number and in another language', async () => {
 })
 
 test.each([
+  ['en', 'Mains water can build up. A shut valve can leak. HV923 stays open until the work is done.'],
+  ['es', 'Agua de red puede volver a acumularse. Una válvula cerrada puede perder.'],
+])('the step of watching says in %s what its author wrote', async (language, words) => {
+  const { stdout } = await lockout('LO-4', '--language', language)
+  expect(stdout).toContain(words)
+})
+
+test.each([
   [['lo-9'], /no lockout `lo-9`.*lo-1/],
   [['lo-1', '--language', 'de'], /not in the language `de`/],
   [[], /is missing/],

@@ -56,43 +56,48 @@ const point = z.strictObject({
 /** Ways to prove that an energy is gone. A try-out alone proves nothing about exposed conductors. */
 export const proofs = ['voltage-test', 'try-out', 'gauge', 'thermometer', 'sight', 'by-hand', 'chemical-test', 'gas-test'] as const
 
-const source = z.strictObject({
-  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
-  form: z.enum(['electrical', 'pneumatic', 'hydraulic', 'water', 'gravity', 'thermal', 'chemical', 'rotating', 'spring']),
-  name: words,
-  magnitude: z.array(quantity).min(1).describe('One or more quantities: 400 V; 6 bar; 180 kg and 1400 mm'),
-  areas: z.array(identifier).min(1).describe('Areas of the machine that it can reach'),
-  hazard: words.describe('What it can do to a person'),
-  hazards: z
-    .array(identifier)
-    .min(1)
-    .optional()
-    .describe('Hazards of hazards.yaml that it brings: each lockout that cuts it off shows a message about each'),
-  from: identifier.optional().describe('The source that feeds this one, where it is a branch with an isolating device of its own'),
-  isolation: z.array(identifier).describe('Numbers of the points that cut it off'),
-  stored: z.boolean().describe('Energy remains after isolation'),
-  store: z
-    .array(store)
-    .min(1)
-    .refine((stores) => new Set(stores.map(({ kind }) => kind)).size === 1, {
-      params: { wants: 'mixes kinds of stores', help: 'write a source for each kind: each has its own release and proof' },
-    })
-    .optional()
-    .describe('What holds the energy, for the computed energy and waiting time; of several, such as drives, the slowest counts'),
-  delayNotice: z.boolean().optional().describe('The enclosure carries a notice with the time to wait before it is opened'),
-  reaccumulates: z.boolean().optional().describe('Can build up again while locked out'),
-  watch: words.optional().describe('How it is kept in view until the work is done: a gauge, an open vent, the proof again every so many minutes'),
-  dissipate: words.optional().describe('How to release or restrain what remains'),
-  waitS: z.number().positive().optional().describe('Waiting time in seconds, from the data sheet or measured'),
-  waitBasis: words.optional().describe('Where the waiting time comes from'),
-  verify: z.strictObject({
-    by: z.array(z.enum(proofs)).min(1).describe('Ways of the proof'),
-    method: words.describe('How to prove that it is gone'),
-    expect: words.describe('Reading or state that proves it'),
-    tags: z.array(identifier).optional().describe('Gauges and test points used'),
-  }),
-  fits: fits.optional(),
-})
+const source = z
+  .strictObject({
+    id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+    form: z.enum(['electrical', 'pneumatic', 'hydraulic', 'water', 'gravity', 'thermal', 'chemical', 'rotating', 'spring']),
+    name: words,
+    magnitude: z.array(quantity).min(1).describe('One or more quantities: 400 V; 6 bar; 180 kg and 1400 mm'),
+    areas: z.array(identifier).min(1).describe('Areas of the machine that it can reach'),
+    hazard: words.describe('What it can do to a person'),
+    hazards: z
+      .array(identifier)
+      .min(1)
+      .optional()
+      .describe('Hazards of hazards.yaml that it brings: each lockout that cuts it off shows a message about each'),
+    from: identifier.optional().describe('The source that feeds this one, where it is a branch with an isolating device of its own'),
+    isolation: z.array(identifier).describe('Numbers of the points that cut it off'),
+    stored: z.boolean().describe('Energy remains after isolation'),
+    store: z
+      .array(store)
+      .min(1)
+      .refine((stores) => new Set(stores.map(({ kind }) => kind)).size === 1, {
+        params: { wants: 'mixes kinds of stores', help: 'write a source for each kind: each has its own release and proof' },
+      })
+      .optional()
+      .describe('What holds the energy, for the computed energy and waiting time; of several, such as drives, the slowest counts'),
+    delayNotice: z.boolean().optional().describe('The enclosure carries a notice with the time to wait before it is opened'),
+    reaccumulates: z.boolean().optional().describe('Can build up again while locked out'),
+    watch: words.optional().describe('How it is kept in view until the work is done: a gauge, an open vent, the proof again every so many minutes'),
+    dissipate: words.optional().describe('How to release or restrain what remains'),
+    waitS: z.number().positive().optional().describe('Waiting time in seconds, from the data sheet or measured'),
+    waitBasis: words.optional().describe('Where the waiting time comes from'),
+    verify: z.strictObject({
+      by: z.array(z.enum(proofs)).min(1).describe('Ways of the proof'),
+      method: words.describe('How to prove that it is gone'),
+      expect: words.describe('Reading or state that proves it'),
+      tags: z.array(identifier).optional().describe('Gauges and test points used'),
+    }),
+    fits: fits.optional(),
+  })
+  .refine(({ watch, reaccumulates }) => !watch || reaccumulates === true, {
+    path: ['watch'],
+    params: { wants: 'stands without `reaccumulates: true`', help: 'write `reaccumulates: true`, or take `watch` out' },
+  })
 
 /** The schema of `energy.yaml`. */
 export const energyFile = z.strictObject({

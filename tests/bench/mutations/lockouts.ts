@@ -55,7 +55,11 @@ export const lockoutKinds: readonly Kind[] = [
     energy,
     /^ {4}(?:tag|device|safe|service|place|hardware|lockable): .*\n(?=(?: {4}[^\n]*\n)*(?:\n {2}- point|\nsources:|$))/gm,
   ),
-  eachLeftOut('lockout: key of an energy source left out', energy, /^ {4}(?:form|name|magnitude|areas|hazards|isolation|stored): .*\n/gm),
-  eachLeftOut('lockout: hazard, release or proof left out', energy, /^ {4}(?:hazard|dissipate|verify):(?: .*\n|\n(?: {6}.*\n)+)/gm),
+  eachLeftOut(
+    'lockout: key of an energy source left out',
+    energy,
+    /^ {4}(?:form|name|magnitude|areas|hazards|isolation|stored|reaccumulates): .*\n/gm,
+  ),
+  eachLeftOut('lockout: hazard, release or proof left out', energy, /^ {4}(?:hazard|dissipate|watch|verify):(?: .*\n|\n(?: {6}.*\n)+)/gm),
   eachLeftOut('lockout: way, method or reading of a proof left out', energy, /^ {6}(?:by|method|expect):(?: .*\n|\n(?: {8}.*\n)+)/gm),
 ]
