@@ -55,7 +55,7 @@ export function energyRow(source: EnergySource, sourceLanguage: string): DataRow
       ['waitS', source.waitS],
       ['waitBasis', source.waitBasis],
       ['store', source.stores.map(storeText).join('; ')],
-      ['delayNotice', source.delayNotice ? 'yes' : ''],
+      ['delayNoticeS', source.delayNoticeS],
       ['watch', source.watch],
       ['proofs', verify.by.join(', ')],
       ['method', verify.method],

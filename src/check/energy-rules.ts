@@ -2,6 +2,7 @@ import type { Rule } from './rule.ts'
 import { accumulatorBeyondLimits } from './rules/accumulator-beyond-limits.ts'
 import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
+import { delayNoticeAgainstWait } from './rules/delay-notice-against-wait.ts'
 import { energyWithoutHazard } from './rules/energy-without-hazard.ts'
 import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
@@ -27,6 +28,7 @@ export const energyRules: readonly Rule[] = [
   accumulatorBeyondLimits,
   areaLeftEnergised,
   buildUpWithoutWatch,
+  delayNoticeAgainstWait,
   energyWithoutHazard,
   impossibleStore,
   incompleteLockout,

@@ -71,10 +71,11 @@ function recordOf(printed: Printed) {
     waits: lockout.sources.flatMap((source) => {
       const wait = waitInSequence(source)
       if (!wait) return []
-      if ('notComputed' in wait) return { source: source.id.value, notComputed: wait.notComputed }
+      const noticeSeconds = source.delayNoticeS?.value
+      if ('notComputed' in wait) return { source: source.id.value, notComputed: wait.notComputed, noticeSeconds }
       const { seconds, basis, formula, inputs } = wait
       const statedFrom = basis === 'stated' && source.waitBasis ? said(source.waitBasis) : undefined
-      return { source: source.id.value, seconds, basis, statedFrom, formula, inputs: formula === undefined ? undefined : inputs }
+      return { source: source.id.value, seconds, basis, statedFrom, formula, inputs: formula === undefined ? undefined : inputs, noticeSeconds }
     }),
   }
 }

@@ -87,7 +87,7 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
       isolation: it.isolation.flatMap((number) => points.find(({ point }) => point.value === number) ?? []),
       stored: it.stored,
       stores: (it.store ?? []).map((store, n) => storeFrom(store, [...at, 'store', n], yaml)),
-      delayNotice: it.delayNotice ?? false,
+      delayNoticeS: it.delayNoticeS === undefined ? undefined : { value: it.delayNoticeS, place: yaml.placeOf([...at, 'delayNoticeS']) },
       reaccumulates: it.reaccumulates ?? false,
       watch: maybe(it.watch, [...at, 'watch']),
       dissipate: maybe(it.dissipate, [...at, 'dissipate']),

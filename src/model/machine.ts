@@ -107,7 +107,8 @@ export interface EnergySource {
   stored: boolean
   /** All of one kind; empty where the author gave nothing to compute with. */
   stores: readonly EnergyStore[]
-  delayNotice: boolean
+  /** Time on the notice at the enclosure; undefined where it carries none. */
+  delayNoticeS: Located<number> | undefined
   reaccumulates: boolean
   watch: Words | undefined
   dissipate: Words | undefined

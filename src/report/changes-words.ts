@@ -95,7 +95,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   waitS: 'wait in s',
   waitBasis: 'basis of the wait',
   store: 'what holds the energy',
-  delayNotice: 'delay notice',
+  delayNoticeS: 'seconds on the delay notice',
   watch: 'how it is watched',
   verifyTags: 'verified at',
   method: 'verification',

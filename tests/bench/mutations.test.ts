@@ -48,6 +48,7 @@ const alwaysFound = [
   'severity in a translation lowered',
   'waiting time of an energy source too short',
   'delay notice left out',
+  'delay notice too short',
   'value of a store left out',
   'unit of a store of another quantity',
   'headings of two languages exchanged',

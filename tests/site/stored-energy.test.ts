@@ -23,7 +23,7 @@ function source(stores: Pick<EnergyStore, 'kind' | 'given'>[], rest: Partial<Ene
     isolation: [],
     stored: true,
     stores: stores.map((store) => ({ ...nothing, ...store })),
-    delayNotice: true,
+    delayNoticeS: { value: 300, place },
     reaccumulates: false,
     watch: undefined,
     dissipate: undefined,

@@ -12,8 +12,8 @@ export const missingDelayNotice: Rule = {
 
   *check(machine) {
     for (const { source, results } of storing(machine)) {
-      const { id, delayNotice, waitS = 0 } = source
-      if (delayNotice) continue
+      const { id, delayNoticeS, waitS = 0 } = source
+      if (delayNoticeS) continue
       const capacitors = results.flatMap(({ store }) => (store.kind === 'capacitor' ? [{ store, ...judged(store) }] : []))
       const [slow] = capacitors.filter(({ time }) => time).sort((a, b) => (b.time?.value ?? 0) - (a.time?.value ?? 0))
       const unknown = capacitors.find(({ isUnknown }) => isUnknown && waitS > enclosureLimitS)
@@ -24,7 +24,7 @@ export const missingDelayNotice: Rule = {
         message: `energy source \`${id.value}\` ${needs}, and no delay notice is stated`,
         place: first.store.place,
         ...(slow?.time ? { note: derivation(slow.time) } : {}),
-        help: 'see that the enclosure carries a notice with the time to wait before it is opened, and write `delayNotice: true`',
+        help: 'see that the enclosure carries a notice with the time to wait before it is opened, and write that time under `delayNoticeS`',
       }
     }
   },

@@ -80,7 +80,7 @@ const source = z
       })
       .optional()
       .describe('What holds the energy, for the computed energy and waiting time; of several, such as drives, the slowest counts'),
-    delayNotice: z.boolean().optional().describe('The enclosure carries a notice with the time to wait before it is opened'),
+    delayNoticeS: z.number().positive().optional().describe('Time in seconds on the notice at the enclosure: how long to wait before it is opened'),
     reaccumulates: z.boolean().optional().describe('Can build up again while locked out'),
     watch: words.optional().describe('How it is kept in view until the work is done: a gauge, an open vent, the proof again every so many minutes'),
     dissipate: words.optional().describe('How to release or restrain what remains'),

@@ -7,6 +7,7 @@ export const storedEnergyEn = {
   howComputed: 'How it is computed',
   noLaw: 'Not computed: no law gives a time for a chemical. Only the release and the proof count.',
   keepWatch: 'Until the work is done',
+  noticeSays: 'The notice on the enclosure says {time}.',
 } as const
 
 export const storedEnergyEs = {
@@ -17,4 +18,5 @@ export const storedEnergyEs = {
   howComputed: 'Cómo se calcula',
   noLaw: 'No calculado: ninguna ley da un tiempo para un producto químico. Solo cuentan la descarga y la comprobación.',
   keepWatch: 'Hasta terminar el trabajo',
+  noticeSays: 'El aviso en la envolvente dice {time}.',
 } as const

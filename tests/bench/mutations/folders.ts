@@ -117,7 +117,8 @@ export const folderKinds: readonly Kind[] = [
   inYaml('needed key of an energy source left out', 8, 'data/energy.yaml', /^ {4}(?:form|areas|stored): .*\n/gm, () => '', 30),
   inYaml('key of an energy source misspelt', 6, 'data/energy.yaml', /(?<=^ {4}(?! ))[a-z]{4,}(?=:)/gm, misspelt, 1),
   inYaml('waiting time of an energy source too short', 2, 'data/energy.yaml', /(?<=^ {4}waitS: )(?:300|75)$/gm, () => '20'),
-  inYaml('delay notice left out', 1, 'data/energy.yaml', / {4}delayNotice: true\n/g, () => '', 12),
+  inYaml('delay notice too short', 1, 'data/energy.yaml', /(?<= {4}delayNoticeS: )\d+/g, (value) => String(Number(value) / 10)),
+  inYaml('delay notice left out', 1, 'data/energy.yaml', / {4}delayNoticeS: \d+\n/g, () => '', 12),
   inYaml(
     'value of a store ten times as large',
     8,
