@@ -1,6 +1,5 @@
 import type { Nodes } from 'mdast'
 import type { PageText } from '../model/machine.ts'
-import { elementsOf } from '../model/mdx-elements.ts'
 import type { Place } from '../source/place.ts'
 
 /**
@@ -22,8 +21,8 @@ export function entryStep(text: PageText, language: string): Place | undefined {
 export const thing = '\ufffc'
 
 /** The first words in the steps of a page that a pattern fits, or the text they stand in where it is written otherwise. */
-export function firstInSteps({ body, source }: PageText, pattern: RegExp): Place | undefined {
-  for (const run of elementsOf(body, 'Step').flatMap(runsOf)) {
+export function firstInSteps({ elements, source }: PageText, pattern: RegExp): Place | undefined {
+  for (const run of elements('Step').flatMap(runsOf)) {
     const match = pattern.exec(run.map(({ words }) => words).join(''))
     if (!match) continue
     const [first, last] = [pieceAt(run, match.index), pieceAt(run, match.index + match[0].length - 1)]

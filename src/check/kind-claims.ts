@@ -9,7 +9,8 @@ export interface KindClaim {
 }
 
 const article = 'the|a|an|this|that|each|every|its|el|la|los|las|un|una|del|al|este|esta|cada'
-const before = /(?:[\p{L}\p{N}./-]+ ){1,5}[("“«]?$/u
+const isArticle = new RegExp(`^(?:${article})$`, 'i')
+const lastWord = /[\p{L}\p{N}./-]+$/u
 const inBrackets = new RegExp(`^ ?\\((?:(?:${article}) )?([\\p{L}\\p{N}./ -]+)\\)`, 'iu')
 const said = /^ (?:is an?|es una?) ([\p{L}\p{N}./ -]+)/iu
 
@@ -18,18 +19,15 @@ const said = /^ (?:is an?|es una?) ([\p{L}\p{N}./ -]+)/iu
  * it, or after `is a`. One word alone needs an article before it: in `to drive MTR101` a drive is a verb.
  */
 export function kindClaim(written: string, tag: { start: number; end: number }, words: KindWords): KindClaim | undefined {
-  const text = written.replace(/\s/g, ' ')
-  const lead = before.exec(text.slice(Math.max(0, tag.start - 120), tag.start))?.[0] ?? ''
-  const phrase = lead.replace(/[("“«]$/, '').trimEnd()
-  const spoken = phrase.split(' ')
+  const { spoken, end } = wordsBefore(written.slice(Math.max(0, tag.start - 120), tag.start), tag.start)
   for (let from = 0; from < spoken.length; from++) {
-    const kind = oneOf(spoken.slice(from).join(' '), words)
+    const name = spoken.slice(from).join(' ')
+    const kind = oneOf(name, words)
     if (kind === undefined) continue
-    if (from === spoken.length - 1 && !new RegExp(`^(?:${article})$`, 'i').test(spoken[from - 1] ?? '')) continue
-    const end = tag.start - (lead.length - phrase.length)
-    return { kind, start: end - spoken.slice(from).join(' ').length, end }
+    if (from === spoken.length - 1 && !isArticle.test(spoken[from - 1] ?? '')) continue
+    return { kind, start: end - name.length, end }
   }
-  const rest = text.slice(tag.end, tag.end + 120)
+  const rest = written.slice(tag.end, tag.end + 120).replace(/\s/g, ' ')
   const bracketed = inBrackets.exec(rest)
   const whole = bracketed?.[1] === undefined ? undefined : oneOf(bracketed[1], words)
   if (bracketed?.[1] !== undefined && whole !== undefined) return at(tag.end + bracketed[0].length - 1 - bracketed[1].length, bracketed[1], whole)
@@ -41,6 +39,19 @@ export function kindClaim(written: string, tag: { start: number; end: number }, 
     if (kind !== undefined) return at(tag.end + (sentence?.[0].length ?? 0) - (sentence?.[1]?.length ?? 0), name, kind)
   }
   return undefined
+}
+
+/** The words, at most five, that directly precede an offset, and where the last of them ends. A bracket or quote may open behind them. */
+function wordsBefore(lead: string, offset: number): { spoken: string[]; end: number } {
+  const opened = /[("“«]$/.test(lead) ? lead.slice(0, -1) : lead
+  const spoken: string[] = []
+  if (!/\s$/.test(opened)) return { spoken, end: offset }
+  for (const written of opened.slice(0, -1).split(/\s/).reverse()) {
+    const own = lastWord.exec(written)?.[0] ?? ''
+    if (own !== '') spoken.unshift(own)
+    if (own !== written || own === '' || spoken.length === 5) break
+  }
+  return { spoken, end: offset - (lead.length - opened.length) - 1 }
 }
 
 const at = (start: number, written: string, kind: string): KindClaim => ({ kind, start, end: start + written.length })

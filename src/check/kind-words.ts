@@ -1,3 +1,4 @@
+import type { Graph } from '../model/graph.ts'
 import type { Device, Machine } from '../model/machine.ts'
 import { remembered } from '../source/once.ts'
 
@@ -23,8 +24,18 @@ const headLast = new Set(['en', 'de', 'nl', 'sv', 'da'])
 /** Words with which no name of a kind ends. */
 const linking = new Set(['de', 'del', 'con', 'para', 'a', 'por', 'y', 'e', 'o', 'la', 'el', 'los', 'las', 'tipo', 'type', 'with', 'for', 'of', 'and'])
 
-/** Undefined for a language in which we cannot tell a kind from another word. */
-export function kindWords({ devices, terms }: Machine, language: string): KindWords | undefined {
+/** By language; none for a language in which we cannot tell a kind from another word. */
+export const kindWords = (graph: Graph): ReadonlyMap<string, KindWords> => graph.made(wordsByLanguage)
+
+const wordsByLanguage = (machine: Machine) =>
+  new Map(
+    machine.languages.flatMap((language) => {
+      const words = wordsIn(machine, language)
+      return words ? [[language, words] as const] : []
+    }),
+  )
+
+function wordsIn({ devices, terms }: Machine, language: string): KindWords | undefined {
   const silent = general[language]
   if (!silent) return undefined
   const last = headLast.has(language)
@@ -44,8 +55,13 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
     const own = namesOf(kindOf(device))
     const related = families.filter(({ id, names }) => id === device.technology?.value || own.some((name) => names.has(name)))
     const said = [own[0] ?? '', device.description[language]?.value.toLowerCase() ?? '', device.technology?.value ?? '']
-    return [...said, ...related.flatMap(({ names }) => [...names])].map(spaced)
+    return {
+      words: [...said, ...related.flatMap(({ names }) => [...names])].map(spaced),
+      names: own.filter((name) => name !== '').map(spaced),
+      head: headOf(kindOf(device), last),
+    }
   })
+  const spacedName = remembered(spaced)
   return {
     isKind: (text) => all.has(text),
     kindOfGoods(name) {
@@ -53,12 +69,12 @@ export function kindWords({ devices, terms }: Machine, language: string): KindWo
       return [head, ...shorter(head, last, 1)].find((text) => all.has(text))
     },
     suits(text, device) {
-      const kind = kindOf(device)
       if (text === '') return false
+      const said = saidOf(device)
       // A synonym is a loose word: an air valve may be any valve.
-      if (!exact.has(text) && headOf(text, last) === headOf(kind, last)) return true
-      const name = spaced(text)
-      return saidOf(device).some((words) => words.includes(name)) || namesOf(kind).some((own) => own !== '' && name.includes(spaced(own)))
+      if (!exact.has(text) && headOf(text, last) === said.head) return true
+      const name = spacedName(text)
+      return said.words.some((words) => words.includes(name)) || said.names.some((own) => name.includes(own))
     },
   }
 }

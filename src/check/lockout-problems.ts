@@ -23,16 +23,19 @@ const controlTechnologies: ReadonlySet<Technology> = new Set<Technology>([
 const reportedElsewhere = new Set(['L06', 'L15', 'L16'])
 
 /** The faults of every lockout as problems, each at the value that it is about. */
-export function* lockoutProblems(machine: Machine, graph: Graph, severity: LockoutFault['severity']): Iterable<Problem> {
-  for (const page of graph.pagesIn('lockout')) {
-    const lockout = lockoutOfPage(page, graph)
-    for (const fault of lockoutFaults(procedureOf(lockout, machine, graph))) {
-      if (fault.severity !== severity || reportedElsewhere.has(fault.rule)) continue
-      const { message, clause, help } = fault
-      yield { message, place: placeOf(fault, lockout), note: clause, help }
-    }
+export function* lockoutProblems(graph: Graph, severity: LockoutFault['severity']): Iterable<Problem> {
+  for (const { fault, lockout } of graph.made(allFaults)) {
+    if (fault.severity !== severity || reportedElsewhere.has(fault.rule)) continue
+    const { message, clause, help } = fault
+    yield { message, place: placeOf(fault, lockout), note: clause, help }
   }
 }
+
+const allFaults = (machine: Machine, graph: Graph): { fault: LockoutFault; lockout: Lockout }[] =>
+  graph.pagesIn('lockout').flatMap((page) => {
+    const lockout = lockoutOfPage(page, graph)
+    return lockoutFaults(procedureOf(lockout, machine, graph)).map((fault) => ({ fault, lockout }))
+  })
 
 function placeOf({ source, point, key }: LockoutFault, { page, sources, points }: Lockout): Problem['place'] {
   const own = source === undefined ? undefined : sources.find(({ id }) => id.value === source)?.id.place

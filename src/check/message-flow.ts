@@ -1,9 +1,10 @@
 import type { Nodes } from 'mdast'
 import { compareWords, greatestWord, type SignalWord } from '../hazard/signal-word.ts'
 import type { Graph } from '../model/graph.ts'
-import { type AnyPage, type PageText, textsOf } from '../model/machine.ts'
+import { type AnyPage, type Machine, type PageText, textsOf } from '../model/machine.ts'
 import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
 import { namePlace, type PlacedMessage } from '../model/placed-messages.ts'
+import { once } from '../source/once.ts'
 import type { Place } from '../source/place.ts'
 
 /** A safety message as it stands between other things: written out, or included as a caution. */
@@ -20,11 +21,15 @@ export interface FlowMessage {
 export interface Flow {
   page: AnyPage
   text: PageText
+  /** Every step of it, in the order of the text. */
+  steps(): readonly StepBelow[]
   messageAt(node: Nodes): FlowMessage | undefined
 }
 
 /** Every text of the pages that shows a safety message. */
-export function* messageFlows(pages: readonly AnyPage[], graph: Graph): Iterable<Flow> {
+export const messageFlows = (graph: Graph): readonly Flow[] => graph.made(allFlows)
+
+function allFlows({ pages }: Machine, graph: Graph): Flow[] {
   const written = new Map(graph.safetyMessages().map((it) => [it.element, it]))
   const ofCaution = Map.groupBy(graph.safetyMessages(), ({ page }) => page)
   const messageAt = (node: Nodes, text: PageText): FlowMessage | undefined => {
@@ -37,9 +42,12 @@ export function* messageFlows(pages: readonly AnyPage[], graph: Graph): Iterable
       caution && { element: node, place: () => namePlace(node, text), kind: undefined, word: words.toSorted(compareWords)[0], key: () => caution.id }
     )
   }
-  for (const page of pages)
-    for (const text of textsOf(page).filter(({ source }) => /<(?:Safety|Include)\b/.test(source.text)))
-      yield { page, text, messageAt: (node) => messageAt(node, text) }
+  return pages.flatMap((page) =>
+    textsOf(page).flatMap((text): Flow[] => {
+      if (text.elements('Safety').length === 0 && text.elements('Include').length === 0) return []
+      return [{ page, text, steps: once(() => stepsBelow(text.body)), messageAt: (node) => messageAt(node, text) }]
+    }),
+  )
 }
 
 function writtenOut({ element, place, kind, harms, names, text: { source } }: PlacedMessage): FlowMessage {
@@ -69,7 +77,7 @@ export interface StepBelow {
 }
 
 /** Every step below a node, in the order of the text. */
-export function stepsBelow(node: Nodes, found: StepBelow[] = []): StepBelow[] {
+function stepsBelow(node: Nodes, found: StepBelow[] = []): StepBelow[] {
   if (!mayHoldBlocks(node)) return found
   const isNumbered = node.type === 'list' && node.ordered === true
   for (const child of node.children) {

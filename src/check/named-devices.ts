@@ -1,3 +1,4 @@
+import type { Graph } from '../model/graph.ts'
 import type { Device, Machine } from '../model/machine.ts'
 import { type Prose, standIn } from '../model/prose/prose.ts'
 
@@ -8,11 +9,19 @@ export interface NamedDevice {
   end: number
 }
 
+interface NamingProse {
+  prose: Prose
+  named: readonly NamedDevice[]
+}
+
 /** Every text that names devices of this unit, with the devices in the order of the text. */
-export function* namedDevices(machine: Machine): Iterable<{ prose: Prose; named: readonly NamedDevice[] }> {
+export const namedDevices = (graph: Graph): readonly NamingProse[] => graph.made(findNamed)
+
+function findNamed(machine: Machine): NamingProse[] {
   const devices = new Map(machine.devices.map((device) => [device.tag.value, device]))
   const bare = Map.groupBy(machine.bareTags(), ({ prose }) => prose)
-  for (const prose of machine.prose()) {
+  return machine.prose().flatMap((prose) => {
+    if (prose.elements.length === 0 && !bare.has(prose)) return []
     const named = [
       ...prose.elements.map(({ tag, at }) => ({ tag, start: at, end: at + standIn.length })),
       ...(bare.get(prose) ?? []).map(({ mention: { tag, start, end } }) => ({ tag, start, end })),
@@ -20,6 +29,6 @@ export function* namedDevices(machine: Machine): Iterable<{ prose: Prose; named:
       const device = tag === undefined ? undefined : devices.get(tag)
       return device ? [{ device, start, end }] : []
     })
-    if (named.length > 0) yield { prose, named: named.sort((a, b) => a.start - b.start) }
-  }
+    return named.length > 0 ? [{ prose, named: named.sort((a, b) => a.start - b.start) }] : []
+  })
 }

@@ -1,4 +1,3 @@
-import type { Root } from 'mdast'
 import { type Machine, type PageText, textsOf } from '../model/machine.ts'
 import { elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { scanOpeningTag } from '../model/opening-tag.ts'
@@ -10,20 +9,20 @@ export type Reading = ReadonlyMap<string, Located<string>>
 
 /** Every reading on the pages of the unit, in every language. */
 export function readingsOf({ pages }: Pick<Machine, 'pages'>): Reading[] {
-  return pages.flatMap(textsOf).flatMap(({ body, source }) => readingsBelow(body, source))
+  return pages.flatMap(textsOf).flatMap(({ elements, source }) => readingsFrom(elements('Reading'), source))
 }
 
 /** Every `<Step>` with readings, and what it holds. */
 export function stepsWithReadings(text: PageText): { step: JsxElement; readings: Reading[] }[] {
-  if (!text.source.text.includes('<Reading')) return []
-  return elementsOf(text.body, 'Step').flatMap((step) => {
-    const readings = readingsBelow(step, text.source)
+  if (text.elements('Reading').length === 0) return []
+  return text.elements('Step').flatMap((step) => {
+    const readings = readingsFrom(elementsOf(step, 'Reading'), text.source)
     return readings.length > 0 ? [{ step, readings }] : []
   })
 }
 
-function readingsBelow(node: Root | JsxElement, source: SourceText): Reading[] {
-  return elementsOf(node, 'Reading').map(
+function readingsFrom(elements: readonly JsxElement[], source: SourceText): Reading[] {
+  return elements.map(
     (element) =>
       new Map(
         scanOpeningTag(source.text, element.position?.start.offset ?? 0).map(({ name, valueStart, valueEnd }) => [

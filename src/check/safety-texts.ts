@@ -23,7 +23,11 @@ const elementOf = { hazard: 'Hazard', consequence: 'Consequence', avoid: 'Avoid'
 const parts = ['hazard', 'consequence', 'avoid'] as const
 
 /** Every part of every safety message that an author wrote, in every language. */
-export function* safetyTexts({ hazards = [] }: Machine, graph: Graph): Iterable<SafetyText> {
+export const safetyTexts = (graph: Graph): readonly SafetyText[] => graph.made(allTexts)
+
+const allTexts = (machine: Machine, graph: Graph) => [...textsIn(machine, graph)]
+
+function* textsIn({ hazards = [] }: Machine, graph: Graph): Iterable<SafetyText> {
   for (const { element, text, harms } of graph.safetyMessages())
     for (const part of parts)
       for (const node of elementsOf(element, elementOf[part]))

@@ -1,6 +1,6 @@
 import type { Graph } from '../model/graph.ts'
 import { type Machine, type Reference, type Sheet, textsOf } from '../model/machine.ts'
-import { attributeOf, elementsOf, type JsxElement } from '../model/mdx-elements.ts'
+import { attributeOf, type JsxElement } from '../model/mdx-elements.ts'
 import { comparePlaces, type Place } from '../source/place.ts'
 
 /** A place where an author says that a drawing shows a device. */
@@ -36,10 +36,8 @@ function onPages({ pages, references }: Machine): SheetClaim[] {
   )
   return pages
     .flatMap(textsOf)
-    .flatMap(({ body, source }) =>
-      elementsOf(body, 'Drawing').flatMap((element) =>
-        claimOf(element, source.place(element.position?.start.offset ?? 0), tagsIn.get(source.file) ?? []),
-      ),
+    .flatMap(({ elements, source }) =>
+      elements('Drawing').flatMap((element) => claimOf(element, source.place(element.position?.start.offset ?? 0), tagsIn.get(source.file) ?? [])),
     )
 }
 

@@ -17,24 +17,28 @@ export interface SignalSentence {
 }
 
 /** Every sentence from which it is clear which device is spoken of. */
-export function* signalSentences(machine: Machine, graph: Graph): Iterable<SignalSentence> {
-  for (const { prose, named } of namedDevices(machine)) {
+export const signalSentences = (graph: Graph): readonly SignalSentence[] => graph.made(findSentences)
+
+function findSentences(_machine: Machine, graph: Graph): SignalSentence[] {
+  const found: SignalSentence[] = []
+  for (const { prose, named } of namedDevices(graph)) {
     for (const [start, end] of sentencesOf(prose.text)) {
       const here = named.filter((it) => it.start >= start && it.end <= end)
       const [first] = here
       if (!first || here.some(({ device }) => device !== first.device)) continue
       const [signal, ...others] = graph.signalsOf(first.device.tag.value)
       if (!signal) continue
-      yield {
+      found.push({
         named: here.map((it) => ({ start: it.start - start, end: it.end - start })),
         text: prose.text.slice(start, end).replace(/\s/g, ' '),
         prose,
         device: first.device,
         signals: [signal, ...others],
         place: (from, to) => prose.place(start + from, start + to),
-      }
+      })
     }
   }
+  return found
 }
 
 /** Where each sentence begins and ends. `N.C.` ends none. */

@@ -1,4 +1,4 @@
-import { textMemory } from '../load/memory.ts'
+import { keepingMemory } from '../load/memory.ts'
 import { type Checked, checkFolder } from './load.ts'
 import type { Options } from './options.ts'
 import { sharedDir } from './paths.ts'
@@ -12,7 +12,7 @@ const clear = '\x1b[H\x1b[2J\x1b[3J'
  * the reports follow each other, each after a line that tells how long it took. Gives the exit code of the last check.
  */
 export async function watchCheck(folder: string, options: Options, report: (checked: Checked) => { text: string; code: number }): Promise<number> {
-  const memory = textMemory()
+  const memory = keepingMemory()
   let code = 0
   const check = async () => {
     const start = performance.now()

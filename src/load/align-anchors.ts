@@ -1,6 +1,7 @@
 import type { RootContent } from 'mdast'
 import type {} from 'mdast-util-mdx'
 import type { PageText, TranslatedText } from '../model/machine.ts'
+import { elementsByName } from '../model/mdx-elements.ts'
 
 /**
  * Gives a translation the anchors of its source as well, so that a link from a page that is not translated leads
@@ -23,7 +24,8 @@ export function alignAnchors<T extends PageText>(translation: T, source: PageTex
     children.push(node)
   }
   const anchors = new Set([...translation.anchors, ...source.anchors])
-  return { ...translation, body: { ...translation.body, children }, anchors, anchorsAtHead: new Set(at.get(-1)) }
+  const body = { ...translation.body, children }
+  return { ...translation, body, elements: elementsByName(body), anchors, anchorsAtHead: new Set(at.get(-1)) }
 }
 
 function anchorElement(id: string): RootContent {

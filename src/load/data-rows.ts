@@ -4,6 +4,7 @@ import type { DecimalSign } from './decimal.ts'
 import { readBytes } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
+import { type Memory, ofText } from './memory.ts'
 import type { Rows } from './rows.ts'
 import { parsePlcopen } from './symbols/plcopen.ts'
 import { loadWorksheet } from './xlsx/load-worksheet.ts'
@@ -23,6 +24,7 @@ export interface DataFiles {
   read(folder: Folder, path: string): SourceText | undefined
   /** Keeps what a report shows round the cells of a workbook. */
   keepText(key: string, text: string): void
+  memory: Memory
   sink: Sink
 }
 
@@ -31,7 +33,7 @@ export const isWorkbook = (path: string) => /\.(xls\w?|ods)$/i.test(path)
 
 /** The cells of a table, from its CSV file or its worksheet. Undefined, with a finding, when they cannot be read. */
 export function dataRows(table: string, entry: DataEntry, files: DataFiles): Rows | undefined {
-  const { machine, yaml, read, keepText, sink } = files
+  const { machine, yaml, read, keepText, memory, sink } = files
   const at = (key: string) => yaml.placeOf(['data', table, key])
   if (!hasFile(entry.file, ['data', table, 'file'], files)) return undefined
   if (isWorkbook(entry.file)) {
@@ -55,8 +57,8 @@ export function dataRows(table: string, entry: DataEntry, files: DataFiles): Row
         help: 'take it out, or name the workbook',
       })
   const source = read(machine, entry.file)
-  if (/\.xml$/i.test(entry.file)) return source && parsePlcopen(source, sink)
-  return source && parseCsv(source, sink)
+  if (/\.xml$/i.test(entry.file)) return source && ofText(memory, 'variables', source, sink, (sink) => parsePlcopen(source, sink))
+  return source && ofText(memory, 'cells', source, sink, (sink) => parseCsv(source, sink))
 }
 
 /** Whether a data file is there; a finding where it is not. */

@@ -1,12 +1,17 @@
 import { composedAnchors } from '../model/lockout-phases.ts'
 import type { AnyPage, EnergySource, IsolationPoint, LinkedMachine, Machine, NamedThing, PageText, Reference } from '../model/machine.ts'
+import { elementsByName } from '../model/mdx-elements.ts'
 import { bareNumbers } from '../model/prose/bare-numbers.ts'
 import { bareTags } from '../model/prose/bare-tags.ts'
+import type { Prose } from '../model/prose/prose.ts'
+import { proseReader } from '../model/prose/prose-reader.ts'
 import { type WordReader, wordReader } from '../model/prose/word-reader.ts'
 import { optionsKey } from '../model/units.ts'
 import { once } from '../source/once.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import { anchorsOf, fittedBody } from './fitted.ts'
+import type { Sink } from './load-rules.ts'
+import type { Memory } from './memory.ts'
 import type { LoadedPage } from './pages.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
@@ -17,78 +22,61 @@ export interface Everything
   broken: readonly { name: string; place: Place }[]
 }
 
-/** One machine for each different set of options, in the order of machine.yaml; or the unit with a serial number. */
-export function linkUnits(everything: Everything, wanted?: string): Machine[] {
+/** One machine for each different set of options among the units, in the order of machine.yaml; or the unit with a serial number. */
+export function linkUnits(everything: Everything, memory: Memory, sink: Sink, wanted?: string): Machine[] {
   const seen = new Set<string>()
-  const words = wordReader({
-    ...everything,
-    pages: everything.pages.map(({ page }) => page),
-    absent: new Map(everything.broken.map(({ name, place }) => [name, place])),
-  })
-  return everything.file.units.flatMap(({ serial, fitted }) => {
+  const { pages: loadedPages, broken, file, devices, cards, parts, drawings, alarms, formats, signals, points, terms, unread } = everything
+  const pages = loadedPages.map(({ page }) => page)
+  const data = [file, devices, cards, parts, drawings, alarms, formats, signals, points, terms]
+  const gone = broken.map(({ name }) => name)
+  const numbers = pages.flatMap(({ frontmatter }) => ('number' in frontmatter ? [frontmatter.number] : []))
+  const words = memory('words', [...data, ...unread, '', ...gone, '', ...numbers], sink, () =>
+    wordReader({ ...everything, pages, absent: new Map(broken.map(({ name, place }) => [name, place])) }),
+  )
+  const proseOf = memory('prose', [], sink, proseReader)
+  return file.units.flatMap(({ serial, fitted }) => {
     if (wanted !== undefined && serial !== wanted) return []
     const key = optionsKey(fitted)
     if (seen.has(key)) return []
     seen.add(key)
-    return [linkUnit(everything, { serial, fitted }, words)]
+    return [linkUnit(everything, { serial, fitted }, { ...words, proseOf }, (what, from, read) => memory(`${what} of ${serial}`, from, sink, read))]
   })
 }
 
+type Absent = Map<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>
+
 /** The machine as one unit has it: what does not fit is left out, and remembered in `absent`. */
-function linkUnit(everything: Everything, unit: Machine['unit'], words: WordReader): Machine {
+function linkUnit(
+  everything: Everything,
+  unit: Machine['unit'],
+  words: WordReader & { proseOf(machine: LinkedMachine): readonly Prose[] },
+  kept: <T>(what: string, from: readonly unknown[], read: () => T) => T,
+): Machine {
   const { pages, broken, references, ...rest } = everything
-  const absent = new Map<string, { reason: 'left-out' | 'broken'; place: Place; fits: readonly string[] }>()
-  for (const { name, place } of broken) absent.set(name, { reason: 'broken', place, fits: [] })
-
-  const fitted = new Set(unit.fitted)
-  const kept = (fits: readonly string[]) => fits.length === 0 || fits.some((option) => fitted.has(option))
-  const keep = <T extends { readonly fits: readonly Located<string>[] }>(
-    rows: readonly T[],
-    kind?: NamedThing,
-    id?: (row: T) => Located<string>,
-  ): T[] =>
-    rows.filter((row) => {
-      const fits = row.fits.map(({ value }) => value)
-      if (kept(fits)) return true
-      if (kind && id) absent.set(`${kind}:${id(row).value}`, { reason: 'left-out', place: id(row).place, fits })
-      return false
-    })
-
-  const devices = keep(rest.devices, 'tag', ({ tag }) => tag)
-  const leftOut = (row: (typeof rest.signals)[number]) => !kept(row.fits.map(({ value }) => value))
-  for (const row of [...rest.signals, ...rest.spares].filter(leftOut))
-    if (row.terminal)
-      absent.set(`terminal:${row.terminal.value}`, { reason: 'left-out', place: row.terminal.place, fits: row.fits.map(({ value }) => value) })
-  const energy = keep(rest.energy, 'energy', ({ id }) => id)
-  const uses = (sources: readonly EnergySource[], point: IsolationPoint) => sources.some(({ isolation }) => isolation.includes(point))
-  const points = keep(rest.points, 'point', ({ point }) => point).filter((point) => uses(energy, point) || !uses(rest.energy, point))
-  const hazards = rest.hazards && keep(rest.hazards, 'hazard', ({ id }) => id)
-  const present = new Set(devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
+  const isFitted = fittedTo(unit)
+  const { devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards } = rest
+  const from = [rest.file, devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards]
+  const data = kept('data', from, () => fittedData(rest, isFitted))
+  const absent: Absent = new Map(broken.map(({ name, place }) => [name, { reason: 'broken', place, fits: [] }]))
+  for (const [name, why] of data.absent) absent.set(name, why)
+  const present = new Set(data.devices.flatMap(({ technology }) => (technology ? [technology.value] : [])))
   const keptPages = pages.filter(({ page }) => {
     const fits = optionsOf(page)
-    if (kept(fits) && isOfUse(page, present)) return true
+    if (isFitted(fits) && isOfUse(page, present)) return true
     for (const name of namesOf(page)) absent.set(name, { reason: 'left-out', place: page.placeOf([]), fits })
     return false
   })
   const linked: LinkedMachine = {
     ...rest,
+    ...data,
     unit,
     sourceLanguage: rest.file.languages.source,
     languages: [rest.file.languages.source, ...(rest.file.languages.translations ?? [])],
-    devices,
-    signals: keep(rest.signals),
-    spares: keep(rest.spares),
-    cards: keep(rest.cards, 'card', ({ card }) => card),
-    parts: keep(rest.parts, 'part', ({ number }) => number),
-    alarms: keep(rest.alarms, 'alarm', ({ number }) => number),
-    formats: keep(rest.formats),
-    drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
-    points,
-    energy,
-    hazards,
-    pages: keptPages.map(({ page }) => asFitted(page, (option) => fitted.has(option))).sort((a, b) => compare(a.id, b.id)),
+    pages: keptPages
+      .map(({ page }) => kept(`page ${page.source.file}`, [rest.file, page], () => asFitted(page, (option) => isFitted([option]))))
+      .sort((a, b) => compare(a.id, b.id)),
     references: [...references, ...keptPages.flatMap(({ references }) => references)]
-      .filter(({ fits }) => kept(fits))
+      .filter(({ fits }) => isFitted(fits))
       .filter(({ kind, id, listed }) => !listed || absent.get(`${kind}:${id}`)?.reason !== 'left-out')
       // A misspelt option would leave its page out of every unit, and never be seen.
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
@@ -99,11 +87,54 @@ function linkUnit(everything: Everything, unit: Machine['unit'], words: WordRead
   return { ...linked, prose, bareTags: tags, bareNumbers: once(() => bareNumbers(prose(), tags(), words.readNumbers)), readTags: words.readTags }
 }
 
+/** Tells whether what fits some options, or any unit where it names none, is in a unit. */
+function fittedTo(unit: Machine['unit']): (fits: readonly string[]) => boolean {
+  const fitted = new Set(unit.fitted)
+  return (fits) => fits.length === 0 || fits.some((option) => fitted.has(option))
+}
+
+/** The rows of a unit, and the names of those that are left out. */
+function fittedData(rest: Omit<Everything, 'pages' | 'broken' | 'references'>, isFitted: (fits: readonly string[]) => boolean) {
+  const absent: Absent = new Map()
+  const optionsIn = (row: { readonly fits: readonly Located<string>[] }) => row.fits.map(({ value }) => value)
+  const keep = <T extends { readonly fits: readonly Located<string>[] }>(
+    rows: readonly T[],
+    kind?: NamedThing,
+    id?: (row: T) => Located<string>,
+  ): T[] =>
+    rows.filter((row) => {
+      const fits = optionsIn(row)
+      if (isFitted(fits)) return true
+      if (kind && id) absent.set(`${kind}:${id(row).value}`, { reason: 'left-out', place: id(row).place, fits })
+      return false
+    })
+  const devices = keep(rest.devices, 'tag', ({ tag }) => tag)
+  for (const row of [...rest.signals, ...rest.spares])
+    if (row.terminal && !isFitted(optionsIn(row)))
+      absent.set(`terminal:${row.terminal.value}`, { reason: 'left-out', place: row.terminal.place, fits: optionsIn(row) })
+  const energy = keep(rest.energy, 'energy', ({ id }) => id)
+  const uses = (sources: readonly EnergySource[], point: IsolationPoint) => sources.some(({ isolation }) => isolation.includes(point))
+  return {
+    absent,
+    devices,
+    signals: keep(rest.signals),
+    spares: keep(rest.spares),
+    cards: keep(rest.cards, 'card', ({ card }) => card),
+    parts: keep(rest.parts, 'part', ({ number }) => number),
+    alarms: keep(rest.alarms, 'alarm', ({ number }) => number),
+    formats: keep(rest.formats),
+    drawings: keep(rest.drawings, 'drawing', ({ number }) => number),
+    points: keep(rest.points, 'point', ({ point }) => point).filter((point) => uses(energy, point) || !uses(rest.energy, point)),
+    energy,
+    hazards: rest.hazards && keep(rest.hazards, 'hazard', ({ id }) => id),
+  }
+}
+
 function asFitted(page: AnyPage, kept: (option: string) => boolean): AnyPage {
   const composed = page.collection === 'lockout' ? composedAnchors : []
   const shown = <T extends PageText>(text: T): T => {
     const body = fittedBody(text.body, kept)
-    return body === text.body ? text : { ...text, body, anchors: new Set([...composed, ...anchorsOf(body)]) }
+    return body === text.body ? text : { ...text, body, elements: elementsByName(body), anchors: new Set([...composed, ...anchorsOf(body)]) }
   }
   const own = shown(page)
   const translations = new Map([...page.translations].map(([language, text]) => [language, shown(text)]))

@@ -1,5 +1,3 @@
-import { createHash } from 'node:crypto'
-import type { InputFile } from '../model/input-file.ts'
 import type { LostData } from '../model/lost-data.ts'
 import type { Drawing, NamedThing, Reference, Term } from '../model/machine.ts'
 import { contentFile } from '../model/schema/content-file.ts'
@@ -16,10 +14,11 @@ import { noteFirstError } from './first-error.ts'
 import type { Folder } from './folder.ts'
 import { loadHazards, noHazards } from './hazards.ts'
 import { images } from './images.ts'
+import { inputFiles } from './input-files.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
-import { collect, loadRules, type Sink } from './load-rules.ts'
+import { collect, loadRules } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
-import { type Memory, noMemory } from './memory.ts'
+import { type Memory, noMemory, ofText } from './memory.ts'
 import { checkOwnWords } from './own-words.ts'
 import { loadPages } from './pages.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
@@ -84,20 +83,21 @@ export function loadMachine(
     return source
   }
   const source = read(machine, 'machine.yaml')
-  const yaml = source && memory('yaml', source, sink, (sink) => parseYaml(source, sink))
-  const file = yaml && checkShape(machineFile, yaml, sink, 'machine.yaml')
+  const yaml = source && ofText(memory, 'yaml', source, sink, (sink) => parseYaml(source, sink))
+  const file = yaml && memory('machine.yaml', [yaml], sink, (sink) => checkShape(machineFile, yaml, sink, 'machine.yaml'))
   if (!yaml || !file) return loaded([])
   const language = file.languages.source
 
   const table = <T extends TableName>(name: T): TableRows<T> => {
     const entry = file.data[name]
-    if (!entry) return { rows: [], broken: [], readable: true, lost: [], columns: [] }
+    if (!entry) return memory(`no ${name}`, [], sink, () => ({ rows: [], broken: [], readable: true, lost: [], columns: [] }))
     const noted = noteFirstError(sink)
-    const files = { machine, yaml, keepText: (key: string, text: string) => texts.set(key, text), sink: noted.sink }
+    const files = { machine, yaml, keepText: (key: string, text: string) => texts.set(key, text), memory, sink: noted.sink }
     const cells = dataRows(name, entry, { ...files, read: (folder, path) => read(folder, path, noted.sink) })
     if (!cells || !checkColumnKeys(name, entry.columns ?? {}, yaml, noted.sink) || !checkOwnWords(name, entry.values ?? {}, yaml, noted.sink))
       return unreadTable(name, noted.place() ?? yaml.placeOf(['data', name]))
-    return loadTable(name, cells, { ...entry, headings: entry.columns ?? {}, sourceLanguage: file.languages.source }, sink)
+    const options = { ...entry, headings: entry.columns ?? {}, sourceLanguage: language }
+    return memory(`table ${name}`, [file, cells], sink, (sink) => loadTable(name, cells, options, sink))
   }
   const devices = table('devices')
   const symbols = table('symbols')
@@ -110,39 +110,45 @@ export function loadMachine(
     : signalTable
   const tables = {
     devices,
-    signals: asTheirDevices(signalRows, devices),
+    signals: memory('signals', [signalRows, devices], sink, () => asTheirDevices(signalRows, devices)),
     cards: table('cards'),
     parts: table('parts'),
     alarms: table('alarms'),
     formats: table('formats'),
   }
   const isSpare = spareIn(devices)
-  const [spares, signals] = [tables.signals.rows.filter(isSpare), tables.signals.rows.filter((row) => !isSpare(row))]
+  const { spares, signals } = memory('spares', [tables.signals, devices], sink, () => ({
+    spares: tables.signals.rows.filter(isSpare),
+    signals: tables.signals.rows.filter((row) => !isSpare(row)),
+  }))
   const register = table('drawings')
   const energyPath = file.data.energy?.file
   const inEnergy = noteFirstError(sink)
   const hasEnergy = energyPath !== undefined && hasFile(energyPath, ['data', 'energy', 'file'], { machine, yaml, sink: inEnergy.sink })
   const energySource = hasEnergy ? read(machine, energyPath, inEnergy.sink) : undefined
   const energy = energySource
-    ? memory(`energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
+    ? ofText(memory, `energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
     : noEnergy
   const hazardsPath = file.data.hazards?.file
   const hasHazards = hazardsPath !== undefined && hasFile(hazardsPath, ['data', 'hazards', 'file'], { machine, yaml, sink })
   const hazardSource = hasHazards ? read(machine, hazardsPath) : undefined
-  const hazards = hazardSource ? memory(`hazards ${language}`, hazardSource, sink, (sink) => loadHazards(hazardSource, language, sink)) : noHazards
+  const hazards = hazardSource
+    ? ofText(memory, `hazards ${language}`, hazardSource, sink, (sink) => loadHazards(hazardSource, language, sink))
+    : noHazards
   const training = loadOptional(machine, 'training.yaml', read)
-  const trained = training ? memory('training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
+  const trained = training ? ofText(memory, 'training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
     .flatMap((folder) => loadOptional(folder, 'glossary.yaml', read) ?? [])
-    .map((source) => memory('glossary', source, sink, (sink) => loadGlossary(source, sink)))
+    .map((source) => ofText(memory, 'glossary', source, sink, (sink) => loadGlossary(source, sink)))
   const sharedSource = loadOptional(shared, 'content.yaml', read)
   const sharedYaml = sharedSource && parseYaml(sharedSource, sink)
   const sharedFile = sharedYaml && checkShape(contentFile, sharedYaml, sink, 'the file')
   const written = { machine: language, shared: sharedFile?.language ?? language }
   const pages = loadPages(machine, shared, written, file.languages.translations ?? [], memory, sink)
   for (const [path, text] of pages.texts) texts.set(path, text)
-  const own = loadOwn(file, yaml)
+  const own = memory('own', [file], sink, () => loadOwn(file, yaml))
 
+  const sheets = register.rows.map((row) => loadSheets(row, { machine, drawingTexts, read, memory, sink }))
   const everything: Everything = {
     file,
     placeOf: yaml.placeOf,
@@ -159,12 +165,17 @@ export function loadMachine(
     parts: tables.parts.rows,
     alarms: tables.alarms.rows,
     formats: tables.formats.rows,
-    drawings: register.rows.map((row): Drawing => ({ ...row, ...loadSheets(row, { machine, drawingTexts, read, memory, sink }) })),
+    drawings: memory(
+      'drawings',
+      [register, ...sheets.flatMap(({ sheetList, surplus }) => [...sheetList, ...surplus.map(({ file }) => file)])],
+      sink,
+      () => register.rows.map((row, index): Drawing => ({ ...row, sheetList: [], surplus: [], ...sheets[index] })),
+    ),
     points: energy.points,
     energy: energy.sources,
     hazards: file.data.hazards ? hazards.hazards : undefined,
     training: trained.training,
-    terms: mergeTerms(glossaries.flatMap(({ terms }) => terms)),
+    terms: memory('terms', glossaries, sink, () => mergeTerms(glossaries.flatMap(({ terms }) => terms))),
     pages: pages.pages,
     references: [
       ...own.references,
@@ -194,7 +205,7 @@ export function loadMachine(
       ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),
     ]),
     images: images(machine, shared),
-    inputs: inputs(machine, shared, sink),
+    inputs: inputFiles(machine, shared, sink),
   }
   if (file.data.drawings && wholeTable(register)) reportUnlistedDrawings(everything.drawings, referencesOf(everything), machine, sink)
   const accepted = loadOptional(machine, 'accepted.yaml', read)
@@ -206,7 +217,7 @@ export function loadMachine(
       : [{ extent: 'list' as const, table: 'energy' as const, place: inEnergy.place() ?? yaml.placeOf(['data', 'energy']) }]),
   ]
   const { cards, parts, drawings, alarms, formats } = everything
-  return loaded(linkUnits(everything, serial), {
+  return loaded(linkUnits(everything, memory, sink, serial), {
     columns: Object.fromEntries(
       Object.entries({ ...tables, drawings: register }).flatMap(([name, { columns }]) => (columns.length > 0 ? [[name, columns]] : [])),
     ),
@@ -271,23 +282,4 @@ function mergeTerms(terms: readonly Term[]): Term[] {
   const byId = new Map<string, Term>()
   for (const term of terms) if (!byId.has(term.id)) byId.set(term.id, term)
   return [...byId.values()].sort((a, b) => compare(a.id, b.id))
-}
-
-/** Every file that the build depends on, with its hash. */
-function inputs(machine: Folder, shared: Folder, sink: Sink): InputFile[] {
-  const hash = (folder: Folder, prefix: string) =>
-    folder.list().flatMap((path): InputFile[] => {
-      if ((folder.size(path) ?? 0) > 200_000_000) return []
-      try {
-        return [{ path: prefix + path, sha256: createHash('sha256').update(folder.read(path)).digest('hex') }]
-      } catch (error) {
-        sink(loadRules.unreadableFile, {
-          message: 'the file cannot be read',
-          place: startOfFile(folder.label + path),
-          note: reason(error),
-        })
-        return []
-      }
-    })
-  return [...hash(machine, 'machine/'), ...hash(shared, 'content/')].sort((a, b) => compare(a.path, b.path))
 }

@@ -3,23 +3,22 @@ import type { SourceText } from '../source/source-text.ts'
 import type { Sink } from './load-rules.ts'
 
 /**
- * Gives what a reader makes of a text, and reports what it finds in it. `what` names the reader and everything
- * besides the text that its result depends on.
+ * Gives what a reader makes of some values, and reports what it finds in them. `what` names the reader; `from` is
+ * everything that its result depends on: texts, and values that nothing changes after they are made.
  */
-export type Memory = <T>(what: string, source: SourceText, sink: Sink, read: (sink: Sink) => T) => T
+export type Memory = <T>(what: string, from: readonly unknown[], sink: Sink, read: (sink: Sink) => T) => T
 
 /** Reads each time: for a process that reads a folder once. */
-export const noMemory: Memory = (_what, _source, sink, read) => read(sink)
+export const noMemory: Memory = (_what, _from, sink, read) => read(sink)
 
-/** Reads a text again only when it has changed: for a process that reads one folder again and again. */
-export function textMemory(): Memory {
-  const kept = new Map<string, { text: string; value: unknown; found: readonly [RuleTexts, Problem][] }>()
-  return <T>(what: string, source: SourceText, sink: Sink, read: (sink: Sink) => T): T => {
-    const key = `${what} ${source.file}`
-    const known = kept.get(key)
-    if (known?.text === source.text) {
+/** Reads again only what has changed: for a process that reads one folder again and again. */
+export function keepingMemory(): Memory {
+  const kept = new Map<string, { from: readonly unknown[]; value: unknown; found: readonly [RuleTexts, Problem][] }>()
+  return <T>(what: string, from: readonly unknown[], sink: Sink, read: (sink: Sink) => T): T => {
+    const known = kept.get(what)
+    if (known && known.from.length === from.length && known.from.every((it, index) => it === from[index])) {
       for (const [rule, problem] of known.found) sink(rule, problem)
-      // The key names the reader, and a reader gives one type.
+      // The name is that of one reader, and a reader gives one type.
       return known.value as T
     }
     const found: [RuleTexts, Problem][] = []
@@ -27,7 +26,12 @@ export function textMemory(): Memory {
       found.push([rule, problem])
       sink(rule, problem)
     })
-    kept.set(key, { text: source.text, value, found })
+    kept.set(what, { from, value, found })
     return value
   }
+}
+
+/** What a reader makes of one text alone. */
+export function ofText<T>(memory: Memory, what: string, source: SourceText, sink: Sink, read: (sink: Sink) => T): T {
+  return memory(`${what} ${source.file}`, [source.text], sink, read)
 }

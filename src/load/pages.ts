@@ -1,4 +1,5 @@
 import type { AnyPage, PageText, Reference, TranslatedText } from '../model/machine.ts'
+import { elementsByName } from '../model/mdx-elements.ts'
 import { pageReferences } from '../model/page-references.ts'
 import { type Collection, collections, pageSchemas, translationSchema } from '../model/schema/pages.ts'
 import { type Place, startOfFile } from '../source/place.ts'
@@ -8,7 +9,7 @@ import { readText } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import { parseMdx } from './mdx.ts'
-import type { Memory } from './memory.ts'
+import { type Memory, ofText } from './memory.ts'
 import { checkShape } from './shape.ts'
 import { syncOf } from './sync.ts'
 import type { YamlValue } from './yaml.ts'
@@ -156,21 +157,33 @@ function loadPage(
 ): LoadedPage | undefined {
   const own = loadText(file, sourceLanguage, texts, memory, sink)
   if (!own) return undefined
-  const { yaml, text, references } = own
+  const translated = others.map(({ language, ...other }) => ({
+    language,
+    own: loadText({ ...other, language }, language, texts, memory, sink, own.yaml),
+  }))
+  const from = [own, ...translated.flatMap(({ language, own }) => [language, own])]
+  return memory(`page ${file.folder.label}${file.path}`, from, sink, (sink) => pageOf(file, own, translated, sink))
+}
+
+function pageOf(
+  file: PageFile,
+  { yaml, text, references }: LoadedText,
+  others: readonly { language: string; own: LoadedText | undefined }[],
+  sink: Sink,
+): LoadedPage | undefined {
   const frontmatter = checkShape(pageSchemas[file.collection], yaml, sink, 'the page')
   const translations = new Map<string, TranslatedText>()
   const brokenTranslations = new Set<string>()
   const translated: [language: string, references: readonly BodyReference[]][] = []
-  for (const other of others) {
-    const own = loadText(other, other.language, texts, memory, sink, yaml)
+  for (const { language, own } of others) {
     const words = own && checkShape(translationSchema, own.yaml, sink, 'the translation')
     if (!own || !words) {
-      brokenTranslations.add(other.language)
+      brokenTranslations.add(language)
       continue
     }
     const sync = syncOf({ yaml, ...text }, { yaml: own.yaml, ...own.text }, words.source)
-    translations.set(other.language, { ...alignAnchors(own.text, text), frontmatter: words, placeOf: own.yaml.placeOf, sync })
-    translated.push([other.language, own.references])
+    translations.set(language, { ...alignAnchors(own.text, text), frontmatter: words, placeOf: own.yaml.placeOf, sync })
+    translated.push([language, own.references])
   }
   if (!frontmatter) return undefined
   const fits = 'fits' in frontmatter ? (frontmatter.fits ?? []) : []
@@ -187,11 +200,17 @@ function loadPage(
     brokenTranslations,
   } as unknown as AnyPage
   const named = frontmatterReferences(file.collection, frontmatter, yaml)
-  const all: typeof translated = [[sourceLanguage, [...named, ...references]], ...translated]
+  const all: typeof translated = [[text.language, [...named, ...references]], ...translated]
   return {
     page,
     references: all.flatMap(([language, list]) => list.map((it): Reference => ({ ...it, fits: it.fits ?? fits, page: { page, language } }))),
   }
+}
+
+interface LoadedText {
+  yaml: YamlValue
+  text: PageText
+  references: BodyReference[]
 }
 
 function loadText(
@@ -201,15 +220,18 @@ function loadText(
   memory: Memory,
   sink: Sink,
   sourceFrontmatter?: YamlValue,
-): { yaml: YamlValue; text: PageText; references: BodyReference[] } | undefined {
+): LoadedText | undefined {
   const source = readText(file.folder, file.path, sink)
   if (!source) return undefined
   texts.set(source.file, source.text)
-  const { frontmatter, body } = memory('mdx', source, sink, (sink) => parseMdx(source, sink))
+  const { frontmatter, body } = ofText(memory, 'mdx', source, sink, (sink) => parseMdx(source, sink))
   const perDevice = isPerDevice(file, sourceFrontmatter ?? frontmatter)
-  const facts = body && memory(`body ${perDevice}`, source, sink, (sink) => readBody(body, source, file.collection, perDevice, sink))
+  const facts = body && ofText(memory, `body ${perDevice}`, source, sink, (sink) => readBody(body, source, file.collection, perDevice, sink))
   if (!frontmatter || !body || !facts) return undefined
-  return { yaml: frontmatter, text: { language, source, body, headings: facts.headings, anchors: facts.anchors }, references: facts.references }
+  return memory(`text ${source.file}`, [language, frontmatter, body, facts], sink, () => {
+    const { headings, anchors, references } = facts
+    return { yaml: frontmatter, text: { language, source, body, headings, anchors, elements: elementsByName(body) }, references }
+  })
 }
 
 /** Whether a page is made for each device of a technology; a translation is what its source is. */

@@ -5,7 +5,7 @@ import { absentSheet } from './absent-sheet.ts'
 import type { readText } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
-import type { Memory } from './memory.ts'
+import { type Memory, ofText } from './memory.ts'
 import type { DrawingTexts } from './pdf/drawing-texts.ts'
 import { loadPdfSheets } from './pdf/pdf-sheets.ts'
 import { parseSheet } from './svg.ts'
@@ -33,7 +33,7 @@ export function loadSheets(row: DrawingRow, files: SheetFiles): Pick<Drawing, 's
     const path = sheetPath(row, index + 1)
     const source = machine.size(path) === undefined ? undefined : read(machine, path)
     return source
-      ? memory(`sheet ${index + 1}`, source, sink, (sink) => parseSheet(source, index + 1, sink))
+      ? ofText(memory, `sheet ${index + 1}`, source, sink, (sink) => parseSheet(source, index + 1, sink))
       : absentSheet(index + 1, machine.label + path, machine.size(path) !== undefined)
   })
   reportSecondFile(row, sheetList, files)

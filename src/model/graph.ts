@@ -1,4 +1,4 @@
-import { once } from '../source/once.ts'
+import { once, remembered } from '../source/once.ts'
 import type { Hazard } from './hazard.ts'
 import type { Alarm, AnyPage, Area, Device, Drawing, EnergySource, Machine, Page, Part, Reference, Sheet, SheetText, Signal } from './machine.ts'
 import { type PlacedMessage, placedMessages } from './placed-messages.ts'
@@ -59,6 +59,8 @@ export interface Graph {
   isolationsOf(tag: string): readonly EnergySource[]
   /** Every safety message on a page, in the order of pages, languages and text. */
   safetyMessages(): readonly PlacedMessage[]
+  /** What a function makes of machine and graph, made once: for what several rules ask for. */
+  made<T>(make: (machine: Machine, graph: Graph) => T): T
 }
 
 export function graphOf(machine: Machine): Graph {
@@ -99,7 +101,8 @@ export function graphOf(machine: Machine): Graph {
     const next = part.supersededBy && parts.get(part.supersededBy.value)
     return next && !seen.includes(next.number.value) ? latest(next, [...seen, part.number.value]) : part
   }
-  return {
+  const made = remembered((make: (machine: Machine, graph: Graph) => unknown) => make(machine, graph))
+  const graph: Graph = {
     device: (tag) => devices.get(tag),
     part: (number) => parts.get(number),
     drawing: (number) => drawings.get(number),
@@ -131,7 +134,10 @@ export function graphOf(machine: Machine): Graph {
     hazard: (id) => hazards.get(id),
     safetyMessages: once(() => placedMessages(machine.pages, (id) => hazards.get(id))),
     isolationsOf: (tag) => machine.energy.filter(({ isolation }) => isolation.some((point) => point.tag.value === tag)),
+    // Each function gives one type.
+    made: <T>(make: (machine: Machine, graph: Graph) => T) => made(make) as T,
   }
+  return graph
 }
 
 /** The items of some lists, each once, in the order of their table. */

@@ -4,6 +4,7 @@ import type { SourceText } from '../source/source-text.ts'
 import type { EnergyStore } from './energy-store.ts'
 import type { Hazard } from './hazard.ts'
 import type { InputFile } from './input-file.ts'
+import type { JsxElement } from './mdx-elements.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
 import type { BareTag } from './prose/bare-tags.ts'
 import type { Prose } from './prose/prose.ts'
@@ -132,6 +133,8 @@ export interface PageText {
   language: string
   source: SourceText
   body: Root
+  /** Every element of a name in the body, in the order of the text. */
+  elements(name: string): readonly JsxElement[]
   headings: readonly Heading[]
   /** Every anchor of the page: headings and written anchors. */
   anchors: ReadonlySet<string>

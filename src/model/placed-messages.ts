@@ -1,7 +1,7 @@
 import type { Place } from '../source/place.ts'
 import type { Hazard } from './hazard.ts'
 import { type AnyPage, type PageText, textsOf } from './machine.ts'
-import { elementsOf, type JsxElement } from './mdx-elements.ts'
+import type { JsxElement } from './mdx-elements.ts'
 import { scanOpeningTag } from './opening-tag.ts'
 import { messageOf, type SafetyMessage } from './safety-message.ts'
 
@@ -20,7 +20,7 @@ export function placedMessages(pages: readonly AnyPage[], hazardOf: (id: string)
     textsOf(page)
       .filter(({ source }) => source.text.includes('<Safety'))
       .flatMap((text) =>
-        elementsOf(text.body, 'Safety').map((element) => ({ ...messageOf(element, hazardOf), page, text, element, place: namePlace(element, text) })),
+        text.elements('Safety').map((element) => ({ ...messageOf(element, hazardOf), page, text, element, place: namePlace(element, text) })),
       ),
   )
 }

@@ -19,3 +19,16 @@ export function remembered<A, T>(answer: (argument: A) => T): (argument: A) => T
     return found.value
   }
 }
+
+/** The same for objects; what nothing else holds any more is forgotten. */
+export function rememberedOf<A extends object, T>(answer: (argument: A) => T): (argument: A) => T {
+  const known = new WeakMap<A, { value: T }>()
+  return (argument) => {
+    let found = known.get(argument)
+    if (!found) {
+      found = { value: answer(argument) }
+      known.set(argument, found)
+    }
+    return found.value
+  }
+}

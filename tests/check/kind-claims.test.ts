@@ -3,15 +3,17 @@ import { kindClaim } from '../../src/check/kind-claims.ts'
 import { kindWords } from '../../src/check/kind-words.ts'
 import { diskFolder } from '../../src/load/folder.ts'
 import { loadMachine } from '../../src/load/load-machine.ts'
+import { graphOf } from '../../src/model/graph.ts'
 import type { Device } from '../../src/model/machine.ts'
 
 const [machine] = loadMachine(diskFolder('example-machine', ''), diskFolder('content', 'content/')).machines
 if (!machine) throw new Error('the example machine is broken')
 const { devices } = machine
+const kinds = kindWords(graphOf(machine))
 
 /** Whether a sentence that calls a device by a kind is taken as wrong. */
 function isWrong(language: string, kind: string, device: Device): boolean {
-  const words = kindWords(machine as NonNullable<typeof machine>, language)
+  const words = kinds.get(language)
   if (!words) throw new Error(`no kinds in ${language}`)
   const text = `${language === 'en' ? 'Look at the' : 'Mire el'} ${kind} ${device.tag.value}.`
   const claim = kindClaim(text, { start: text.indexOf(device.tag.value), end: text.length - 1 }, words)

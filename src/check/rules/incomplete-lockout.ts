@@ -9,7 +9,7 @@ export const incompleteLockout: Rule = {
   source: "29 CFR 1910.147(b), (c)(2) to (c)(5), (d), (e) and (f); 1910.333(b)(2)(iv)(B). The employer's programme and local codes come first",
   guards: 'people',
 
-  *check(machine, graph) {
-    yield* lockoutProblems(machine, graph, 'error')
+  *check(_machine, graph) {
+    yield* lockoutProblems(graph, 'error')
   },
 }

@@ -10,8 +10,8 @@ export const injuryUnderNotice: Rule = {
   source: 'ANSI Z535.6, clause 4, in its manner: NOTICE is not for injury',
   guards: 'people',
 
-  *check(machine, graph) {
-    for (const { part, word, language, text, place } of safetyTexts(machine, graph)) {
+  *check(_machine, graph) {
+    for (const { part, word, language, text, place } of safetyTexts(graph)) {
       const [first] = word === 'notice' && part !== 'avoid' ? injuryWords(text, language) : []
       if (!first) continue
       yield {

@@ -8,7 +8,7 @@ export const lockoutProvisionMissing: Rule = {
   why: 'Whoever inspects the procedure asks for it.',
   source: '29 CFR 1910.147(c)(2)(iii), (c)(4)(ii) and (d)(4)(iii)',
 
-  *check(machine, graph) {
-    yield* lockoutProblems(machine, graph, 'warning')
+  *check(_machine, graph) {
+    yield* lockoutProblems(graph, 'warning')
   },
 }

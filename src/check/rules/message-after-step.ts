@@ -1,6 +1,6 @@
 import type { Problem } from '../../source/finding.ts'
 import type { Flow } from '../message-flow.ts'
-import { instructs, isSteps, messageFlows, stepsBelow } from '../message-flow.ts'
+import { instructs, isSteps, messageFlows } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
 export const messageAfterStep: Rule = {
@@ -11,9 +11,9 @@ export const messageAfterStep: Rule = {
   source: 'ANSI Z535.6, in its manner: an embedded message stands in or directly before its step',
   guards: 'people',
 
-  *check({ pages }, graph) {
-    for (const flow of messageFlows(pages, graph)) {
-      for (const { children } of stepsBelow(flow.text.body)) yield* inStep(children, flow)
+  *check(_machine, graph) {
+    for (const flow of messageFlows(graph)) {
+      for (const { children } of flow.steps()) yield* inStep(children, flow)
       yield* behindSteps(flow)
     }
   },

@@ -9,8 +9,8 @@ export const messageInCapitals: Rule = {
   why: 'Capitals all have one shape, and a text of them is read more slowly and less often.',
   source: 'ANSI Z535.6, in its manner, from memory: message text in mixed case',
 
-  *check(machine, graph) {
-    for (const { part, text, place } of safetyTexts(machine, graph))
+  *check(_machine, graph) {
+    for (const { part, text, place } of safetyTexts(graph))
       if (isInCapitals(text))
         yield {
           message: `the ${part === 'avoid' ? 'avoidance' : part} stands in capitals`,

@@ -11,8 +11,8 @@ export const messageOutOfOrder: Rule = {
   why: 'Who reads only the first lines must have read of the greatest harm.',
   source: 'common practice: DANGER, WARNING, CAUTION, NOTICE; a chapter without steps may be in another order, such as by place',
 
-  *check({ pages }, graph) {
-    for (const flow of messageFlows(pages, graph)) yield* groupsIn(beforeSteps(flow.text.body), flow)
+  *check(_machine, graph) {
+    for (const flow of messageFlows(graph)) yield* groupsIn(beforeSteps(flow.text.body), flow)
   },
 }
 

@@ -1,5 +1,6 @@
 import type { Device, Part } from '../../model/machine.ts'
 import { countsPieces } from '../../model/unit-of-measure.ts'
+import { remembered } from '../../source/once.ts'
 import { type KindWords, kindWords } from '../kind-words.ts'
 import type { Rule } from '../rule.ts'
 import { tagNumber } from '../tag-number.ts'
@@ -13,17 +14,17 @@ export const partAgainstKind: Rule = {
 
   *check(machine, graph) {
     const { devices, parts, sourceLanguage } = machine
-    const words = kindWords(machine, sourceLanguage)
+    const words = kindWords(graph).get(sourceLanguage)
     if (!words) return
     const called = new Map(parts.map(({ number, description }) => [number.value, words.kindOfGoods(description[sourceLanguage]?.value ?? '')]))
-    const technologies = technologiesByKind(devices, new Set(called.values()), words)
+    const technologiesOf = technologiesByKind(devices, words)
     for (const device of devices) {
       const { tag, kind, part, technology } = device
       const goods = part && called.get(part.value)
       const written = kind[sourceLanguage]
       if (!part || goods === undefined || !written || words.suits(goods, device)) continue
       // Two words for one thing: another device of the kind that the part is has the technology of this one.
-      if (technology && technologies.get(goods)?.has(technology.value)) continue
+      if (technology && technologiesOf(goods).has(technology.value)) continue
       const sharing = graph.devicesWithPart(part.value)
       const row = graph.part(part.value)
       const fitting = sharing.filter((other) => words.suits(goods, other))
@@ -44,13 +45,7 @@ export const partAgainstKind: Rule = {
 const placeOf = ({ description, place }: Part, language: string) => description[language]?.place ?? place
 
 /** Which technologies the devices have that may be called by a name of goods. */
-function technologiesByKind(devices: readonly Device[], names: ReadonlySet<string | undefined>, words: KindWords): Map<string, Set<string>> {
+function technologiesByKind(devices: readonly Device[], words: KindWords): (name: string) => ReadonlySet<string> {
   const kinds = [...new Map(devices.map((device) => [`${device.technology?.value} ${Object.values(device.kind)[0]?.value}`, device])).values()]
-  return new Map(
-    [...names].flatMap((name) =>
-      name === undefined
-        ? []
-        : [[name, new Set(kinds.filter((device) => words.suits(name, device)).flatMap(({ technology }) => technology?.value ?? []))] as const],
-    ),
-  )
+  return remembered((name) => new Set(kinds.filter((device) => words.suits(name, device)).flatMap(({ technology }) => technology?.value ?? [])))
 }

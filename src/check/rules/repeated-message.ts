@@ -1,4 +1,4 @@
-import { messageFlows, stepsBelow } from '../message-flow.ts'
+import { messageFlows } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
 export const repeatedMessage: Rule = {
@@ -8,9 +8,9 @@ export const repeatedMessage: Rule = {
   why: 'A reader who meets the same words again skips them, and skips the next message too.',
   source: 'ANSI Z535.6, in its manner, from memory: overuse',
 
-  *check({ pages }, graph) {
-    for (const { text, messageAt } of messageFlows(pages, graph))
-      for (const list of Map.groupBy(stepsBelow(text.body), (step) => step.list).values()) {
+  *check(_machine, graph) {
+    for (const { steps, messageAt } of messageFlows(graph))
+      for (const list of Map.groupBy(steps(), (step) => step.list).values()) {
         const messages = list.map(({ children }) => children.flatMap((child) => messageAt(child) ?? []))
         for (const [index, own] of messages.entries())
           for (const message of own) {

@@ -1,4 +1,3 @@
-import { elementsOf } from '../../model/mdx-elements.ts'
 import type { Rule } from '../rule.ts'
 import { adviceToWarn, warningPages } from '../warning-pages.ts'
 
@@ -13,7 +12,7 @@ export const riskWithoutMessage: Rule = {
   *check(machine, graph) {
     const { hazards = [], pages } = machine
     if (hazards.length === 0) return
-    const isCollected = pages.some(({ body }) => elementsOf(body, 'SafetySummary').length > 0)
+    const isCollected = pages.some(({ elements }) => elements('SafetySummary').length > 0)
     const pagesAbout = warningPages(machine, graph)
     const brought = new Set(
       graph.pagesIn('lockout').flatMap((page) => graph.sourcesOf(page).flatMap(({ hazards }) => hazards.map(({ value }) => value))),

@@ -10,8 +10,8 @@ export const secondSignalWord: Rule = {
   source: 'common practice: one message, one signal word',
   guards: 'people',
 
-  *check(machine, graph) {
-    for (const { language, text, place } of safetyTexts(machine, graph)) {
+  *check(_machine, graph) {
+    for (const { language, text, place } of safetyTexts(graph)) {
       const [first] = signalWordsIn(text, language)
       if (!first) continue
       yield {

@@ -1,5 +1,5 @@
 import { phaseOf } from '../../energy/lockout-of-page.ts'
-import { isSteps, messageFlows, stepsBelow } from '../message-flow.ts'
+import { isSteps, messageFlows } from '../message-flow.ts'
 import type { Rule } from '../rule.ts'
 
 export const sectionMessageAfterStep: Rule = {
@@ -10,9 +10,9 @@ export const sectionMessageAfterStep: Rule = {
   source: 'ANSI Z535.6, in its manner: a section message stands at the beginning of its section',
   guards: 'people',
 
-  *check({ pages }, graph) {
-    for (const { text, messageAt } of messageFlows(pages, graph)) {
-      for (const { children } of stepsBelow(text.body))
+  *check(_machine, graph) {
+    for (const { text, steps, messageAt } of messageFlows(graph)) {
+      for (const { children } of steps())
         for (const message of children.flatMap((child) => messageAt(child) ?? []))
           if (message.kind === 'section' || message.kind === 'grouped')
             yield {
@@ -20,15 +20,15 @@ export const sectionMessageAfterStep: Rule = {
               place: message.place(),
               help: 'put it before the first step of the section, or write `kind="embedded"` if it guards this step alone',
             }
-      let steps = false
+      let behind = false
       // What stands between the phases of a lockout is shown at the head of the next.
       const lastPhase = text.body.children.findLastIndex((child) => phaseOf(child) !== undefined)
       for (const [index, child] of text.body.children.entries()) {
-        if (child.type === 'heading') steps = false
-        else if (isSteps(child)) steps = true
+        if (child.type === 'heading') behind = false
+        else if (isSteps(child)) behind = true
         const message = messageAt(child)
         // One that says that it belongs to a step is judged by its step.
-        if (!message || !steps || index < lastPhase || message.kind === 'embedded') continue
+        if (!message || !behind || index < lastPhase || message.kind === 'embedded') continue
         yield {
           message: 'the safety message stands after the first step of its section',
           place: message.place(),

@@ -1,6 +1,5 @@
 import type { Graph } from '../../model/graph.ts'
 import type { AnyPage, Reference } from '../../model/machine.ts'
-import { elementsOf } from '../../model/mdx-elements.ts'
 import type { Problem } from '../../source/finding.ts'
 import { comparePlaces } from '../../source/place.ts'
 import { guardedEntry, type Task } from '../guarded-entry.ts'
@@ -30,8 +29,8 @@ export const taskWithoutLockout: Rule = {
 
 /** Lockouts that a step says to apply. */
 function* unnamed(page: Task, references: readonly Reference[], graph: Graph): Iterable<Problem> {
-  const { source, body, frontmatter } = page
-  const steps = elementsOf(body, 'Step').map(({ position }) => source.place(position?.start.offset ?? 0, position?.end.offset ?? 0))
+  const { source, elements, frontmatter } = page
+  const steps = elements('Step').map(({ position }) => source.place(position?.start.offset ?? 0, position?.end.offset ?? 0))
   const said = new Set<AnyPage>()
   for (const { kind, id, place } of references) {
     const lockout = kind === 'page' ? graph.page(id) : undefined

@@ -10,8 +10,8 @@ export const vagueAvoidance: Rule = {
   source: 'common practice; ANSI Z535.6, in its manner: how to avoid the hazard',
   guards: 'people',
 
-  *check(machine, graph) {
-    for (const { part, language, text, place } of safetyTexts(machine, graph))
+  *check(_machine, graph) {
+    for (const { part, language, text, place } of safetyTexts(graph))
       if (part === 'avoid' && isVague(text, language))
         yield {
           message: 'the avoidance names no act',

@@ -10,8 +10,8 @@ export const wrongConsequenceVerb: Rule = {
   source: 'ANSI Z535.6, clause 4, in its manner: definitions of the signal words',
   guards: 'people',
 
-  *check(machine, graph) {
-    for (const { part, word, language, text, place } of safetyTexts(machine, graph)) {
+  *check(_machine, graph) {
+    for (const { part, word, language, text, place } of safetyTexts(graph)) {
       // Spanish tells in the same sentence what the hazard does and what the reader does.
       const [first] = part === 'consequence' && word ? wrongVerbs(text, language, word) : []
       if (!first || !word) continue

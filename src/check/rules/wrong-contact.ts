@@ -10,8 +10,8 @@ export const wrongContact: Rule = {
   why: 'The reader measures the contact and takes a good one for a broken one.',
   source: 'house rule',
 
-  *check(machine, graph) {
-    for (const { text, named: tags, device, signals, place } of signalSentences(machine, graph)) {
+  *check(_machine, graph) {
+    for (const { text, named: tags, device, signals, place } of signalSentences(graph)) {
       const { contact } = signals[0]
       // A device with contacts of both kinds may be meant by either.
       if (!contact || signals.some((other) => other.contact?.value !== contact.value) || openAndClose.has(device.technology?.value ?? '')) continue

@@ -11,9 +11,9 @@ export const wrongKind: Rule = {
   why: 'The tag is probably that of another device, and the reader is sent to the wrong one.',
   source: 'house rule',
 
-  *check(machine) {
-    const byLanguage = new Map(machine.languages.map((language) => [language, kindWords(machine, language)]))
-    for (const { prose, named } of namedDevices(machine)) {
+  *check(machine, graph) {
+    const byLanguage = kindWords(graph)
+    for (const { prose, named } of namedDevices(graph)) {
       const words = byLanguage.get(prose.language)
       if (!words) continue
       for (const { device, start, end } of named) {

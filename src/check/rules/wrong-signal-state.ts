@@ -9,8 +9,8 @@ export const wrongSignalState: Rule = {
   why: 'The reader takes a good signal for a fault.',
   source: 'house rule',
 
-  *check(machine, graph) {
-    for (const { text, prose, device, signals, place } of signalSentences(machine, graph)) {
+  *check(_machine, graph) {
+    for (const { text, prose, device, signals, place } of signalSentences(graph)) {
       const [signal, other] = signals
       if (other) continue
       const meaning = signal.meaning?.[prose.language]

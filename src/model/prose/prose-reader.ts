@@ -1,4 +1,4 @@
-import { remembered } from '../../source/once.ts'
+import { rememberedOf } from '../../source/once.ts'
 import { type AnyPage, type LinkedMachine, textsOf } from '../machine.ts'
 import type { Words } from '../words.ts'
 import { blocksOf } from './blocks.ts'
@@ -10,8 +10,8 @@ import { locatedProse, type Prose } from './prose.ts'
  * materials, which names trade goods. A page or a value that several units share gives the same prose for each.
  */
 export function proseReader(): (machine: LinkedMachine) => Prose[] {
-  const ofPage = remembered((page: AnyPage) => [...pageProse(page)])
-  const ofWords = remembered((words: Words) => [...wordsProse(words)])
+  const ofPage = rememberedOf((page: AnyPage) => [...pageProse(page)])
+  const ofWords = rememberedOf((words: Words) => [...wordsProse(words)])
   return (machine) => [...machine.pages.flatMap(ofPage), ...[...dataWords(machine)].flatMap(ofWords)]
 }
 

@@ -1,13 +1,9 @@
 import { once, remembered } from '../../source/once.ts'
-import type { LinkedMachine } from '../machine.ts'
 import { type Named, otherNames } from './known-names.ts'
 import { numberReader, type ReadNumbers } from './number-reader.ts'
-import type { Prose } from './prose.ts'
-import { proseReader } from './prose-reader.ts'
 import { type ReadTags, tagReader } from './tag-reader.ts'
 
 export interface WordReader {
-  proseOf(machine: LinkedMachine): Prose[]
   /** None where the device list could not be read. */
   readTags: ReadTags
   /** A kind whose list could not be read is left out. */
@@ -28,7 +24,6 @@ export function wordReader(names: Named): WordReader {
     ),
   )
   return {
-    proseOf: proseReader(),
     readTags: remembered((text: string) => tags()(text)),
     readNumbers: remembered((text: string) => numbers()(text)),
   }
