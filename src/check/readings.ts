@@ -1,3 +1,4 @@
+import type { Graph } from '../model/graph.ts'
 import { type Machine, type PageText, textsOf } from '../model/machine.ts'
 import { elementsOf, type JsxElement } from '../model/mdx-elements.ts'
 import { scanOpeningTag } from '../model/opening-tag.ts'
@@ -8,7 +9,9 @@ import type { SourceText } from '../source/source-text.ts'
 export type Reading = ReadonlyMap<string, Located<string>>
 
 /** Every reading on the pages of the unit, in every language. */
-export function readingsOf({ pages }: Pick<Machine, 'pages'>): Reading[] {
+export const readingsOf = (graph: Graph): readonly Reading[] => graph.made(allReadings)
+
+function allReadings({ pages }: Machine): Reading[] {
   return pages.flatMap(textsOf).flatMap(({ elements, source }) => readingsFrom(elements('Reading'), source))
 }
 

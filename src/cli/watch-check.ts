@@ -32,8 +32,9 @@ export async function watchCheck(folder: string, options: Options, report: (chec
   const interrupted = new Promise<void>((end) => process.once('SIGINT', end).once('SIGTERM', end))
   inTurn()
   await last
-  // The first answers of a process are slow: these are not shown, so that the first save is answered in time.
-  for (let n = 0; n < 4; n++) await checkFolder(folder, options, memory).catch(() => undefined)
+  // The first answers of a process are slow: these are not shown, so that the first save is answered in time. A memory that
+  // is still empty makes every reader run.
+  for (let n = 0; n < 6; n++) await checkFolder(folder, options, n % 2 === 0 ? keepingMemory() : memory).catch(() => undefined)
   await interrupted
   stop()
   await last

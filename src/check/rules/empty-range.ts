@@ -1,3 +1,4 @@
+import type { Graph } from '../../model/graph.ts'
 import type { Machine } from '../../model/machine.ts'
 import type { Located } from '../../source/place.ts'
 import { readingsOf } from '../readings.ts'
@@ -10,8 +11,8 @@ export const emptyRange: Rule = {
   why: 'No reading can be right.',
   source: 'house rule',
 
-  *check(machine) {
-    for (const { low, high, what, help } of [...ofSignals(machine), ...onPages(machine)]) {
+  *check(machine, graph) {
+    for (const { low, high, what, help } of [...ofSignals(machine), ...onPages(graph)]) {
       yield {
         message: `${what} ends at ${high.value}, and begins at ${low.value}`,
         place: high.place,
@@ -37,8 +38,8 @@ function ofSignals({ signals }: Machine): Range[] {
 }
 
 /** One good value may be both ends of a reading. A text that is no number is reported as such. */
-function onPages(machine: Machine): Range[] {
-  return readingsOf(machine).flatMap((reading) => {
+function onPages(graph: Graph): Range[] {
+  return readingsOf(graph).flatMap((reading) => {
     const [low, high] = [reading.get('low'), reading.get('high')]
     if (!low || !high || !(Number(low.value) > Number(high.value))) return []
     const number = ({ value, place }: Located<string>) => ({ value: Number(value), place })
