@@ -1,0 +1,44 @@
+import type { Refused } from '../refusals.ts'
+import { pairingRefusal } from '../sensor-output.ts'
+import type { SwitchedCircuit } from './circuit.ts'
+import { namurRows } from './namur-rows.ts'
+import { type ByConduction, type FaultRow, type RowSpec, type TargetState, targetStates } from './row.ts'
+import { dark, threeWireRows } from './three-wire-rows.ts'
+import { twoWireRows } from './two-wire-rows.ts'
+
+/** Every fault that a circuit can have, the healthy one first; refused where sensor and card do not go together. */
+export function faultTable(circuit: SwitchedCircuit): readonly FaultRow[] | Refused {
+  const refused = pairingRefusal(circuit.output, circuit.card)
+  return refused ?? specsOf(circuit).map((spec) => rowOf(spec, circuit))
+}
+
+function specsOf({ output, card, contact }: SwitchedCircuit): RowSpec[] {
+  if (output === 'namur') return namurRows(contact)
+  if (output === 'pnp' || output === 'npn') return threeWireRows(output)
+  return twoWireRows(output, card === 'sourcing' ? 'sourcing' : 'sinking')
+}
+
+/** No LED of another channel changes with the target. */
+const noOther: RowSpec['lights'] = { 'other-led': dark }
+
+function rowOf(spec: RowSpec, circuit: SwitchedCircuit): FaultRow {
+  const conducts = { target: conductsIn('target', spec, circuit), none: conductsIn('none', spec, circuit) }
+  const inStates = <T>(by: ByConduction<T>) =>
+    Object.fromEntries(
+      targetStates.flatMap((state) => {
+        const it = by[conducts[state] ? 0 : 1]
+        return it === undefined ? [] : [[state, it]]
+      }),
+    ) as Partial<Record<TargetState, T>>
+  const each = <T>(all: Readonly<Record<string, ByConduction<T>>>) =>
+    Object.fromEntries(Object.entries(all).map(([name, by]) => [name, inStates(by)]))
+  const { id, weight, suspected } = spec
+  return { id, weight, ...(suspected ? { suspected } : {}), readings: each(spec.readings), lights: each({ ...noOther, ...spec.lights }) }
+}
+
+/** Whether the output conducts in a state of the target, as the fault leaves it. */
+function conductsIn(state: TargetState, { id, conducts }: RowSpec, { contact }: SwitchedCircuit): boolean {
+  if (conducts === 'always' || conducts === 'never') return conducts === 'always'
+  const sensed = id === 'always-senses' || (id !== 'never-senses' && state === 'target')
+  return (sensed === (contact === 'NO')) !== (conducts === 'inverted')
+}

@@ -1,0 +1,24 @@
+import type { Level } from '../fault/level.ts'
+import type { FaultId, Indicator, Light, Point, Stretch, TargetState } from '../fault/row.ts'
+import type { RefusalId } from '../refusals.ts'
+import { en } from './en.ts'
+import { es } from './es.ts'
+
+/** Everything that `signals/` says to a reader, in one language. */
+export interface SignalWords {
+  faults: Readonly<Record<FaultId, { diagnosis: string; nextStep: string }>>
+  stretches: Readonly<Record<Stretch, string>>
+  points: Readonly<Record<Point, string>>
+  indicators: Readonly<Record<Indicator, string>>
+  lights: Readonly<Record<Light, string>>
+  states: Readonly<Record<TargetState, string>>
+  levels: Readonly<Record<Level, string>>
+  refusals: Readonly<Record<RefusalId, string>>
+}
+
+const tables: Readonly<Record<string, SignalWords>> = { en, es }
+
+/** The words of a language; undefined for one without a table. */
+export const signalWords = (language: string): SignalWords | undefined => (Object.hasOwn(tables, language) ? tables[language] : undefined)
+
+export const languagesWithSignalWords: readonly string[] = Object.keys(tables)
