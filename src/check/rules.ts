@@ -129,6 +129,7 @@ import { wrongKind } from './rules/wrong-kind.ts'
 import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
 import { wrongSignalState } from './rules/wrong-signal-state.ts'
 import { wrongSignalWord } from './rules/wrong-signal-word.ts'
+import { wordingRules } from './wording-rules.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here, or in the list of its subject. */
 export const rules: readonly Rule[] = [
@@ -261,4 +262,5 @@ export const rules: readonly Rule[] = [
   wrongSignalState,
   wrongSignalWord,
   ...energyRules,
+  ...wordingRules,
 ].sort((a, b) => compare(a.id, b.id))

@@ -54,7 +54,7 @@ export function readingBlocks({ body, source }: Pick<PageText, 'body' | 'source'
   const appendElement = (node: JsxElement): void => {
     const term = node.name === 'Term' ? termOf(attributeOf(node, 'id') ?? '') : undefined
     if (node.children.length > 0) node.children.forEach(flow)
-    else appendShown(run, term ?? attributeOf(node, inline[node.name ?? ''] ?? '') ?? standIn, node)
+    else appendShown(run, term ?? shownName(node), node)
   }
   const visitAll = (nodes: readonly Nodes[], kind: BlockKind) => {
     for (const [index, node] of nodes.entries()) {
@@ -70,6 +70,12 @@ export function readingBlocks({ body, source }: Pick<PageText, 'body' | 'source'
   }
   visitAll(body.children, 'paragraph')
   return found
+}
+
+/** A name with a digit is read as one. A terminal such as `PE` would be taken for an abbreviation of the writer. */
+function shownName(node: JsxElement): string {
+  const name = attributeOf(node, inline[node.name ?? ''] ?? '')
+  return name !== undefined && /\d/.test(name) ? name : standIn
 }
 
 function kindOf(node: Nodes, around: BlockKind, next: Nodes | undefined): BlockKind {

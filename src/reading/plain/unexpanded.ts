@@ -4,8 +4,8 @@ import { findingAt, viewOf, type Word } from './sentence-view.ts'
 import { capitalWords } from './words/common-abbreviations.ts'
 
 /** A block of a page with its sentences. */
-export interface ReadBlock {
-  block: Block
+export interface ReadBlock<B extends Block = Block> {
+  block: B
   sentences: readonly Sentence[]
 }
 
@@ -13,8 +13,8 @@ export interface ReadBlock {
  * Abbreviations of a page that it never gives in words, each at its first use, with its block.
  * `known`: those that the reader knows, and those that the glossary explains.
  */
-export function unexpanded(page: readonly ReadBlock[], known: ReadonlySet<string>): { block: Block; finding: PlainFinding }[] {
-  const firstUse = new Map<string, { block: Block; finding: PlainFinding }>()
+export function unexpanded<B extends Block>(page: readonly ReadBlock<B>[], known: ReadonlySet<string>): { block: B; finding: PlainFinding }[] {
+  const firstUse = new Map<string, { block: B; finding: PlainFinding }>()
   const knownForms = new Set([...known].map((form) => form.replaceAll('.', '')))
   for (const { block, sentences } of page)
     for (const sentence of sentences) {
