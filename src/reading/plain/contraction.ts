@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView } from './sentence-view.ts'
+import { findingAt, type SentenceView } from './sentence-view.ts'
 
 const whole: Readonly<Record<string, string>> = {
   "can't": 'cannot',
@@ -16,7 +16,7 @@ const persons = new Set(['i', 'you', 'he', 'she', 'it', 'we', 'they', 'there', '
 
 /** The contractions of an English sentence. A genitive (`the pump's seal`) is none, nor is a label in quotation marks. */
 export function contractions(view: SentenceView): PlainFinding[] {
-  if (mainLanguage(view.language) !== 'en') return []
+  if (view.language !== 'en' || !/['’]/.test(view.sentence.text)) return []
   return view.words.flatMap((word) => {
     if (!word.lower.includes("'") || word.quoted) return []
     const full = inFull(word.lower)

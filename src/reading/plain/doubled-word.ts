@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, type Word } from './sentence-view.ts'
+import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
 
 /** Words that can stand twice in a row and be right. */
 const twice: Partial<Record<string, ReadonlySet<string>>> = {
@@ -12,7 +12,7 @@ const twice: Partial<Record<string, ReadonlySet<string>>> = {
 
 /** A word that stands twice or more in a row by a slip: "the the". */
 export function doubledWords(view: SentenceView): PlainFinding[] {
-  const right = twice[mainLanguage(view.language)]
+  const right = twice[view.language]
   const { words } = view
   const found: PlainFinding[] = []
   for (let at = 1; at < words.length; at++) {

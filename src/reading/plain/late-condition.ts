@@ -1,7 +1,6 @@
 import { afterComma } from './clauses.ts'
-import { commandsOf } from './command.ts'
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, type Word } from './sentence-view.ts'
+import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
 import * as english from './words/english.ts'
 import * as spanish from './words/spanish.ts'
 
@@ -22,8 +21,8 @@ const byLanguage: Partial<Record<string, ConditionWords>> = { en: english, es: s
  */
 export function lateCondition(view: SentenceView): PlainFinding | undefined {
   const { words, block } = view
-  const language = byLanguage[mainLanguage(view.language)]
-  const command = block.kind === 'step' || block.kind === 'message' ? commandsOf(view).at(-1) : undefined
+  const language = byLanguage[view.language]
+  const command = block.kind === 'step' || block.kind === 'message' ? view.commands.at(-1) : undefined
   if (!language || !command || command.forbids) return undefined
   const at = words.findIndex((word, index) => index > command.verb && opensCondition(word, words[index + 1], language))
   const word = words[at]

@@ -1,4 +1,4 @@
-import { commandReader, commandsOf } from './command.ts'
+import { commandReader } from './command.ts'
 import type { PlainFinding } from './finding.ts'
 import { findingAt, type SentenceView } from './sentence-view.ts'
 
@@ -10,6 +10,6 @@ export function noCommand(views: readonly SentenceView[]): PlainFinding | undefi
   const first = views[0]
   if (first?.block.kind !== 'step' || !commandReader(first.language)) return undefined
   const speaks = views.some(({ words }) => words.filter(({ kind }) => kind === 'word').length > 1)
-  if (!speaks || views.some((view) => view.tail.includes('?') || commandsOf(view).length > 0)) return undefined
+  if (!speaks || views.some((view) => view.tail.includes('?') || view.commands.length > 0)) return undefined
   return findingAt(first, 'no-command', first.sentence)
 }

@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, type Word } from './sentence-view.ts'
+import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
 import { determiners } from './words/english.ts'
 import { nouns, singularInS } from './words/english-nouns.ts'
 import { nounVerbs, pureVerbs } from './words/english-verbs.ts'
@@ -26,7 +26,7 @@ export function machineWordsOf(names: Iterable<string>): MachineWords {
 
 /** More than three nouns in a row, where each is known to be one. Verbs, adjectives and other words part them. */
 export function nounClusters(view: SentenceView, machineWords: MachineWords = new Map()): PlainFinding[] {
-  if (mainLanguage(view.language) !== 'en') return []
+  if (view.language !== 'en') return []
   const { words } = view
   const found: PlainFinding[] = []
   for (let at = 0; at < words.length; ) {

@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, type Word } from './sentence-view.ts'
+import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
 import { betweenAdverbs, clauseOpeners, prepositions } from './words/english.ts'
 import { irregularParticiples, noParticiples, stateParticiples } from './words/english-verbs.ts'
 import * as spanish from './words/spanish.ts'
@@ -10,7 +10,7 @@ import * as spanish from './words/spanish.ts'
  */
 export function passive(view: SentenceView): PlainFinding | undefined {
   if (view.block.kind !== 'step') return undefined
-  const language = mainLanguage(view.language)
+  const language = view.language
   if (language === 'en') return englishPassive(view)
   return language === 'es' ? spanishPassive(view) : undefined
 }

@@ -22,33 +22,36 @@ import { unitStyle } from './unit-style.ts'
  */
 export function plainFindings(sentences: readonly Sentence[], block: Block, language: string, machineWords?: MachineWords): PlainFinding[] {
   const views = sentences.map((sentence) => viewOf(sentence, block, language))
-  const found = views.flatMap((view) => inSentence(view, machineWords))
-  const paragraph = longParagraph(sentences, block)
-  if (paragraph) found.push(paragraph)
+  const found: PlainFinding[] = []
+  for (const view of views) for (const judge of judges) found.push(...asList(judge(view, machineWords)))
+  found.push(...asList(longParagraph(sentences, block)))
   // A passive is why the step orders nothing: one cause, one finding.
   const without = found.some(({ kind, sure }) => kind === 'passive' && sure) ? undefined : noCommand(views)
-  if (without) found.push(without)
-  const kept = without ? found.filter(({ kind }) => kind !== 'passive') : found
+  const kept = without ? [...found.filter(({ kind }) => kind !== 'passive'), without] : found
   return kept.sort((a, b) => a.start - b.start || a.end - b.end || (a.kind < b.kind ? -1 : 1))
 }
 
-function inSentence(view: SentenceView, machineWords: MachineWords | undefined): PlainFinding[] {
-  const one = [
-    longSentence(view.sentence, view.block),
-    severalInstructions(view),
-    lateCondition(view),
-    missingComma(view),
-    passive(view),
-    commandInNote(view),
-  ].filter((finding) => finding !== undefined)
-  return [
-    ...one,
-    ...nounClusters(view, machineWords),
-    ...contractions(view),
-    ...semicolons(view),
-    ...doubledWords(view),
-    ...stackedNegatives(view),
-    ...unitStyle(view),
-    ...plainWords(view),
-  ]
+type Judge = (view: SentenceView, machineWords: MachineWords | undefined) => PlainFinding | readonly PlainFinding[] | undefined
+
+const judges: readonly Judge[] = [
+  longSentence,
+  severalInstructions,
+  lateCondition,
+  missingComma,
+  passive,
+  commandInNote,
+  nounClusters,
+  contractions,
+  semicolons,
+  doubledWords,
+  stackedNegatives,
+  unitStyle,
+  plainWords,
+]
+
+const nothing: readonly PlainFinding[] = []
+
+function asList(found: PlainFinding | readonly PlainFinding[] | undefined): readonly PlainFinding[] {
+  if (found === undefined) return nothing
+  return 'kind' in found ? [found] : found
 }

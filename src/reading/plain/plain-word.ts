@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, spansOf } from './sentence-view.ts'
+import { findingAt, type SentenceView, spansOf } from './sentence-view.ts'
 import { plainer } from './words/english-plainer.ts'
 
 const pattern = new RegExp(
@@ -17,7 +17,7 @@ const tellingWords = new Set(
 
 /** Words of an English sentence for which a plainer one stands in the same place. Labels in quotation marks stay as they are. */
 export function plainWords(view: SentenceView): PlainFinding[] {
-  if (mainLanguage(view.language) !== 'en' || !view.words.some(({ lower }) => tellingWords.has(lower))) return []
+  if (view.language !== 'en' || !view.words.some(({ lower }) => tellingWords.has(lower))) return []
   return spansOf(view.block.text, view.sentence, pattern).flatMap((span) => {
     const words = view.block.text.slice(span.start, span.end)
     const entry = plainer.get(words.toLowerCase().replace(/\s+/g, ' '))

@@ -3,8 +3,8 @@ import { findingAt, type SentenceView } from './sentence-view.ts'
 
 /** Semicolons between clauses. Those between values, tags or labels part a list. */
 export function semicolons(view: SentenceView): PlainFinding[] {
-  const { words, block } = view
-  if (block.kind === 'cell') return []
+  const { words, block, sentence } = view
+  if (block.kind === 'cell' || !sentence.text.includes(';')) return []
   const at = words.flatMap(({ gap }, index) => (index > 0 && gap.includes(';') ? [index] : []))
   return at.flatMap((index, nth) => {
     const left = words.slice(at[nth - 1] ?? 0, index)

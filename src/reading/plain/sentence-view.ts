@@ -1,4 +1,5 @@
-import type { Block, Sentence, Token } from '../block.ts'
+import type { Block, BlockKind, Sentence, Token } from '../block.ts'
+import { type Command, commandReader } from './command.ts'
 import type { PlainFinding, PlainKind } from './finding.ts'
 
 /** A word of a sentence as the findings look at it. */
@@ -15,8 +16,13 @@ export interface Word extends Token {
 export interface SentenceView {
   sentence: Sentence
   block: Block
+  /** The main language of the text, `es` of `es-MX`. */
   language: string
+  /** The whole tag of the language. */
+  languageTag: string
   words: readonly Word[]
+  /** The orders of a step, a message or a note, in a language that is read for orders. */
+  commands: readonly Command[]
   /** What follows the last word. */
   tail: string
 }
@@ -25,7 +31,10 @@ export interface SentenceView {
 const standIn = '\uFFFC'
 const quotations = /"[^"]*"|“[^”]*”|«[^»]*»|„[^“”]*[“”]|‘[^’]*’(?!\p{L})/gu
 
-export function viewOf(sentence: Sentence, block: Block, language: string): SentenceView {
+/** What a block of any other kind orders is not looked for. */
+const ordering = new Set<BlockKind>(['step', 'message', 'note'])
+
+export function viewOf(sentence: Sentence, block: Block, languageTag: string): SentenceView {
   const { text } = block
   const quoted = /["“«„‘]/.test(sentence.text) ? spansOf(text, sentence, quotations) : []
   const words: Word[] = []
@@ -36,7 +45,10 @@ export function viewOf(sentence: Sentence, block: Block, language: string): Sent
     words.push({ text: token.text, kind: token.kind, start: token.start, end: token.end, lower, gap: text.slice(end, token.start), quoted: inQuotes })
     end = token.end
   }
-  return { sentence, block, language, words, tail: text.slice(end, sentence.end) }
+  const dash = languageTag.indexOf('-')
+  const language = dash === -1 ? languageTag : languageTag.slice(0, dash)
+  const commands = ordering.has(block.kind) ? (commandReader(language)?.commands(words) ?? []) : []
+  return { sentence, block, language, languageTag, words, commands, tail: text.slice(end, sentence.end) }
 }
 
 /** The words of a sentence, with one for each element, picture or code that stands between them. */
@@ -61,6 +73,3 @@ export function findingAt(
 ): PlainFinding {
   return { kind, start, end, words: block.text.slice(start, end), sure: true, ...more }
 }
-
-/** The main language of a tag such as `es-MX`. */
-export const mainLanguage = (language: string): string => language.split('-')[0]?.toLowerCase() ?? ''

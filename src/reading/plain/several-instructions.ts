@@ -1,7 +1,7 @@
 import { afterComma } from './clauses.ts'
-import { commandReader, commandsOf } from './command.ts'
+import { commandReader } from './command.ts'
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, type Word } from './sentence-view.ts'
+import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
 import { withoutPronoun } from './spanish-command.ts'
 import * as english from './words/english.ts'
 import { nounVerbs } from './words/english-verbs.ts'
@@ -29,10 +29,10 @@ function pick({ atOnce, goingOn, closing, gestures }: Omit<Joints, 'and' | 'nest
 /** A sentence of a step that orders two acts, one after the other. */
 export function severalInstructions(view: SentenceView): PlainFinding | undefined {
   const { words, block, language, sentence } = view
-  const joint = joints[mainLanguage(language)]
-  const first = commandsOf(view).find(({ forbids }) => !forbids)
+  const joint = joints[language]
+  const first = view.commands.find(({ forbids }) => !forbids)
   if (block.kind !== 'step' || !joint || !first || joint.atOnce.test(sentence.text)) return undefined
-  const bare = mainLanguage(language) === 'es' ? withoutPronoun : (lower: string) => lower
+  const bare = language === 'es' ? withoutPronoun : (lower: string) => lower
   const firstVerb = bare(words[first.verb]?.lower ?? '')
   if (joint.goingOn.has(firstVerb)) return undefined
   let chained = first.verb
@@ -62,7 +62,7 @@ const isOneAct = ({ closing, gestures }: Joints, first: string, next: string) =>
 function hasOwnObject(words: readonly Word[], verb: number, language: string): boolean {
   const next = words[verb + 1]
   const lower = words[verb]?.lower ?? ''
-  if (mainLanguage(language) !== 'en') return true
+  if (language !== 'en') return true
   if (!next || /[,;:.]/.test(next.gap) || next.lower === 'and' || next.lower === 'or' || next.lower === 'of') return false
   // "Open doors" are things; "open valve V13" orders.
   if (lower === 'open') return next.kind !== 'word' || isOwn(next) || words[verb + 2]?.kind === 'identifier'

@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView, spansOf } from './sentence-view.ts'
+import { findingAt, type SentenceView, spansOf } from './sentence-view.ts'
 
 const not = String.raw`(?:not|never|cannot|\w+n['’]t)`
 /** In one clause: no comma, and no word that joins two clauses. */
@@ -25,7 +25,7 @@ const patterns: Partial<Record<string, RegExp>> = { en: new RegExp(english.join(
 const firstWords = new Set(['not', 'never', 'cannot', 'no', 'nobody', 'unless'])
 
 export function stackedNegatives(view: SentenceView): PlainFinding[] {
-  const pattern = patterns[mainLanguage(view.language)]
+  const pattern = patterns[view.language]
   if (!pattern || !view.words.some(({ lower }) => firstWords.has(lower) || lower.endsWith("n't"))) return []
   return spansOf(view.block.text, view.sentence, pattern).map((span) => findingAt(view, 'stacked-negative', span))
 }

@@ -1,5 +1,5 @@
 import type { PlainFinding } from './finding.ts'
-import { findingAt, mainLanguage, type SentenceView } from './sentence-view.ts'
+import { findingAt, type SentenceView } from './sentence-view.ts'
 import { gluedLetters, notSi, rightUnits, symbolsOfUnits } from './words/units.ts'
 
 const number = String.raw`[-+−±]?\d(?:[\d.,]*\d)?`
@@ -20,7 +20,7 @@ const naming =
 
 /** Units and numbers of a sentence that are written against the SI. Names, code and labels in quotation marks are left alone. */
 export function unitStyle(view: SentenceView): PlainFinding[] {
-  const { block, sentence, words, language } = view
+  const { block, sentence, words, language, languageTag } = view
   if (!/\d/.test(sentence.text)) return []
   const quoted = words.filter((word) => word.quoted)
   const isQuoted = (start: number) => quoted.some((word) => start >= word.start && start < word.end)
@@ -33,7 +33,7 @@ export function unitStyle(view: SentenceView): PlainFinding[] {
   for (const { index, 0: all, 1: number = '', 2: space = '', 3: unit = '' } of matches(text, measure, sentence.start)) {
     const span = { start: index, end: index + all.length }
     if (isQuoted(index) || isName(text.slice(sentence.start, index), space, unit) || found.some(({ start }) => start === index)) continue
-    const finding = judge({ number, space, unit, language: mainLanguage(language), region: language })
+    const finding = judge({ number, space, unit, language, languageTag })
     if (finding?.kind === 'unit-not-si' && hasSiBeside(text, sentence.start, span)) continue
     if (finding) found.push(findingAt(view, finding.kind, span, finding))
   }
@@ -58,8 +58,7 @@ interface Measure {
   space: string
   unit: string
   language: string
-  /** The whole tag of the language. */
-  region: string
+  languageTag: string
 }
 
 type Judgement = Pick<PlainFinding, 'kind' | 'sure'> & { suggestion?: string }
@@ -83,10 +82,10 @@ const withComma = new Set(['es', 'de', 'fr', 'it', 'pt', 'nl'])
 const withPoint = /^es-(?:MX|US|PR|GT|HN|NI|PA|SV|DO|419)$/i
 
 /** The number with the decimal sign of the language, where it has the other one. Three digits behind it can be thousands. */
-function rightNumber({ number, language, region }: Measure): string | undefined {
+function rightNumber({ number, language, languageTag }: Measure): string | undefined {
   const [, whole, sign, decimals] = /^([-+−±]?\d+)([.,])(\d+)$/.exec(number) ?? []
   if (!whole || !sign || !decimals || (decimals.length === 3 && !/^[-+−±]?0$/.test(whole))) return undefined
-  const expected = withComma.has(language) && !withPoint.test(region) ? ',' : language === 'en' || withPoint.test(region) ? '.' : sign
+  const expected = withComma.has(language) && !withPoint.test(languageTag) ? ',' : language === 'en' || withPoint.test(languageTag) ? '.' : sign
   return sign === expected ? undefined : `${whole}${expected}${decimals}`
 }
 
