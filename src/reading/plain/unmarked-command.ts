@@ -6,12 +6,11 @@ import { finiteForms } from './words/english-verbs.ts'
 
 /** The verb of an order that follows a condition without a comma: "When the motor stops open the guard." */
 export function unmarkedCommand(words: readonly Word[], { from, to }: Stretch): number | undefined {
-  if (words.slice(from + 1, to).some(afterComma)) return undefined
   for (let at = from + 2; at < to; at++) {
     const word = words[at]
     const before = words[at - 1]
     // "When oil and water mix the seal swells": two things are one subject.
-    if (before?.lower === 'and') return undefined
+    if (before?.lower === 'and' || (word && afterComma(word))) return undefined
     if (!word || !before || !isVerb(word) || !/^\s+$/.test(word.gap) || word.quoted) continue
     if (canLead(before) && (hasObject(words[at + 1]) || reachesObject(word, words[at + 1]))) return at
   }

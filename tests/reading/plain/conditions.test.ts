@@ -23,6 +23,7 @@ describe('a condition', () => {
     ['When operators open the guard, stop the belt.', []],
     ['When oil and water mix the seal swells.', ['no-command: When oil and water mix the seal swells.']],
     ['When people open the door the machine stops.', ['no-command: When people open the door the machine stops.']],
+    ['Before you let the motor drive the belt, shut the door.', []],
     ['Look what happens when the coil gets voltage.', []],
   ])('%s', (text, found) => {
     expect(step(text)).toEqual(found)

@@ -62,6 +62,7 @@ describe('a step', () => {
     'Should the scratches still be there, change the sleeve.',
     'With more than 0.5 mm of play change both bushings.',
     'At a flow meter look for air in the pipe.',
+    'At a flow meter look for air in the pipe, and for dirt.',
     'The tunnel is hot: let it cool.',
     'The belt has a smooth side, thread the belt with this side down.',
     'Is the lamp on?',
