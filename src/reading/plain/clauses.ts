@@ -6,7 +6,7 @@ export interface Stretch {
   to: number
 }
 
-export const startsClause = (word: Word): boolean => /[:;–—]|\s-\s/.test(word.gap)
+const startsClause = (word: Word): boolean => /[:;–—]|\s-\s/.test(word.gap)
 export const afterComma = (word: Word): boolean => word.gap.includes(',')
 
 /** The parts of a sentence between colons, semicolons and dashes. */

@@ -33,19 +33,20 @@ export const isVerb = (word: Word | undefined): boolean => word?.kind === 'word'
 export function orders(words: readonly Word[], at: number): boolean {
   const word = words[at]
   if (word?.kind !== 'word' || word.quoted) return false
+  // "Have the boiler inspected"; "have" is no order otherwise.
+  if (word.lower === 'have') return takesObject(words[at + 1])
   if (word.lower === 'back') return particles.has(words[at + 1]?.lower ?? '')
   const verb = verbClass(word.lower)
   if (verb !== undefined) return verb === 'verb' || !isNoun(words, at)
-  return takesObject(words[at + 1]) && isBaseForm(word.lower)
+  // A word that is in no list orders something where an article follows: "Degauss the coil."
+  return articles.has(words[at + 1]?.lower ?? '') && takesObject(words[at + 1]) && isBaseForm(word.lower)
 }
 
-/** A word that is in no list orders something where an article or a pronoun follows: "Degauss the coil." */
+const articles = new Set(['the', 'a', 'an', 'your', 'each', 'all', 'both'])
+
+/** Whether what follows a verb can only be its object. */
 export function takesObject(next: Word | undefined): boolean {
-  return (
-    next !== undefined &&
-    /^\s+$/.test(next.gap) &&
-    (objectPronouns.has(next.lower) || ['the', 'a', 'an', 'your', 'each', 'all', 'both'].includes(next.lower))
-  )
+  return next !== undefined && /^\s+$/.test(next.gap) && (objectPronouns.has(next.lower) || articles.has(next.lower))
 }
 
 function isBaseForm(lower: string): boolean {
@@ -61,7 +62,7 @@ function isNoun(words: readonly Word[], at: number): boolean {
   if (next.lower === 'of' || auxiliaries.has(next.lower)) return true
   const third = words[at + 2]
   if (isPlural(next) && third && /^\s+$/.test(third.gap) && isVerb(third) && !prepositions.has(third.lower)) return true
-  if (namesAct(words, at)) return true
+  if (namesAct(words, at) && !leavesOutThat.has(words[at]?.lower ?? '')) return true
   // "Check valve V12 is open" leaves out "that".
   if (leavesOutThat.has(words[at]?.lower ?? '') && !isPlural(next) && !prepositions.has(next.lower)) return false
   return hasFinite(words, at + 1)

@@ -1,6 +1,6 @@
 import type { PlainFinding } from './finding.ts'
 import { findingAt, type SentenceView, type Word } from './sentence-view.ts'
-import { betweenAdverbs, clauseOpeners, prepositions } from './words/english.ts'
+import { betweenAdverbs, clauseOpeners, leavesOutThat, prepositions } from './words/english.ts'
 import { irregularParticiples, noParticiples, stateParticiples } from './words/english-verbs.ts'
 import * as spanish from './words/spanish.ts'
 
@@ -69,7 +69,8 @@ function participleAfter(words: readonly Word[], at: number, question: boolean):
 const isParticiple = ({ kind, lower }: Word) =>
   kind === 'word' && ((/..ed$/.test(lower) && !/eed$/.test(lower) && !noParticiples.has(lower)) || irregularParticiples.has(lower))
 
-const behindOpener = (words: readonly Word[], at: number) => words.slice(0, at).some(({ lower }) => clauseOpeners.has(lower))
+const behindOpener = (words: readonly Word[], at: number) =>
+  words.slice(0, at).some(({ lower }) => clauseOpeners.has(lower) || leavesOutThat.has(lower))
 
 function spanishPassive(view: SentenceView): PlainFinding | undefined {
   for (const [at, word] of view.words.entries()) {

@@ -32,7 +32,7 @@ export function spanishCommandAt(words: readonly Word[], at: number): Command | 
   return isSpanishOrder(words[verb], words[verb + 1]) ? { verb, forbids } : undefined
 }
 
-export function isSpanishOrder(word: Word | undefined, next: Word | undefined): boolean {
+function isSpanishOrder(word: Word | undefined, next: Word | undefined): boolean {
   if (word?.kind !== 'word' || word.quoted || functionWords.has(word.lower)) return false
   const bare = withoutPronoun(word.lower)
   if (imperatives.has(bare) || imperatives.has(bare.replace(/^(?:des|re|sobre)/, ''))) return true
@@ -49,7 +49,7 @@ export function withoutPronoun(lower: string): string {
   return stem.length > 2 && (imperatives.has(stem) || (stem.endsWith('r') && isInfinitive(stem))) ? stem : bare
 }
 
-export const unaccented = (lower: string): string =>
+const unaccented = (lower: string): string =>
   lower
     .normalize('NFD')
     .replace(/[\u0300\u0301]/g, '')

@@ -25,6 +25,7 @@ describe('a Spanish step', () => {
     'Afloje y retire los cuatro tornillos.',
     'Espere hasta que la temperatura baje de 40 °C.',
     'Desenergice la bomba.',
+    'Intente subir y bajar el elevador.',
     'Desenrosque y retire el tapón.',
     'Arranque el motor y déjelo funcionar 5 minutos.',
     'Quite el aceite con un paño y vigile el nivel.',
@@ -35,6 +36,8 @@ describe('a Spanish step', () => {
   test.each([
     ['Cierre la válvula V12 y abra la válvula V13.', 'several-instructions: abra la válvula V13'],
     ['Pare la bomba, cierre la válvula y vacíe el tanque.', 'several-instructions: cierre la válvula y vacíe el tanque'],
+    ['Gire la llave a manual e intente subir y bajar el elevador.', 'several-instructions: intente subir y bajar el elevador'],
+    ['Sacar la varilla y quitar el aceite.', 'several-instructions: quitar el aceite'],
     ['Ponga el interruptor en 0 y bloquéelo.', 'several-instructions: bloquéelo'],
     ['Abra el resguardo cuando el motor se pare.', 'late-condition: cuando el motor se pare'],
     ['La válvula es abierta por el operador.', 'passive: es abierta'],

@@ -26,7 +26,7 @@ export const pureVerbs = wordSet(`
 /** Base forms that are a noun or an adjective too: "drain", "seal", "clean". What follows decides. */
 export const nounVerbs = wordSet(`
   act address aim air anchor answer bag balance bar bend block blow boil bolt boot brace bracket brake break bridge brush bypass cable call cap
-  catch center centre chain change charge check circle clamp clean clear click clip coat code command contact control cool copy count couple
+  catch center centre chain change charge check chock circle clamp clean clear click clip coat code command contact control cool copy count couple
   cover crack crank cross cure cut cycle damage damp date decrease demand detail dial dip direct discharge display document dose double download
   drag drain draw drill drive drop dry dust ease empty estimate exchange exercise exit extract face feed feel file filter finish fire fit fix
   flag flare flick flip flood flow focus fold force form frame free freeze function fuse gauge glue grade grease grind grip ground group guard

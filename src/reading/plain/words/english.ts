@@ -45,7 +45,7 @@ export const betweenAdverbs = wordSet('not never always also then now only still
 
 export const otherFunctionWords = wordSet(`
   and or but nor not never yet very too quite also then there here more most less least much many few only just even still again always often
-  half whole such same other
+  half whole such same other otherwise thus therefore however instead else hence moreover besides perhaps
 `)
 
 /** Nouns of an act: "Oil level check" names a job and orders nothing. */
@@ -68,6 +68,9 @@ export const narrowing = wordSet('only even as and or unless')
 
 /** Conjunctions between two acts that are done at once. */
 export const atOnce = /\b(?:at the same time|simultaneously|together|while|both hands|at once|in one movement)\b/i
+
+/** After these a clause can follow without "that": "make sure the door is shut". */
+export const leavesOutThat = wordSet('sure ensure check verify confirm see')
 
 /** Acts that go on while the next one is done. */
 export const goingOn = wordSet('hold keep support')
@@ -92,5 +95,3 @@ export const afterOnce = wordSet('the a an it they you all both your this that t
 
 /** Orders to a reader of a text; a note may give them. */
 export const readingOrders = wordSet('see refer read note remember compare')
-
-export const negations = /\b(?:not|never|no|nobody|nothing|none|neither|nor|cannot|without|\w+n['’]t)\b/gi

@@ -39,7 +39,7 @@ export const imperatives = wordSet(`
   de defina deje deposite desactive desacople desatornille descargue desbloquee desconecte desenchufe desenergice desengrase deseche desinfecte deslice desmonte
   despresurice detenga determine devuelva dirija drene eche ejecute eleve elija elimine empiece empuje encienda enchufe energice engrase enjuague enrolle ensamble entregue enrosque envie
   escriba escuche espere evite examine extraiga exprima fije firme fijese gire golpee guarde haga identifique informe impida imprima incline indique inicie inserte inspeccione
-  instale intercambie introduzca invierta ice inunde lave lea levante libere lije limpie llame lleve llene llegue localice lubrique mantenga marque mezcle meta mida mire monitorice monte mueva
+  instale intente intercambie introduzca invierta ice inunde lave lea levante libere lije limpie llame lleve llene llegue localice lubrique mantenga marque mezcle meta mida mire monitorice monte mueva
   muestre numere observe obtenga oiga opere oprima ordene pare pase pegue permita pida pinte pise ponga posicione presione presurice pregunte prepare proceda proteja pruebe pulse pulverice purgue
   quite rearme realice recargue recicle recoja reconecte recorra recuerde reduzca reemplace registre regule reinicie reinstale rellene repare repita reponga reporte respete restablezca retire revise rompa rocie rote ruede
   rosque saque salga seleccione selle seque separe siga situe sople suba suelte sujete suministre supervise sustituya tapone tape tensione tense termine teclee tire toque tome trabaje trabe traccione traiga traslade trasvase
