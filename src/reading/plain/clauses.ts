@@ -6,7 +6,7 @@ export interface Stretch {
   to: number
 }
 
-const startsClause = (word: Word): boolean => /[:;–—]|\s-\s/.test(word.gap)
+const startsClause = ({ gap }: Word): boolean => gap !== ' ' && /[:;–—]|\s-\s/.test(gap)
 export const afterComma = (word: Word): boolean => word.gap.includes(',')
 
 /** The parts of a sentence between colons, semicolons and dashes. */

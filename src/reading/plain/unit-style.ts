@@ -81,12 +81,19 @@ const withComma = new Set(['es', 'de', 'fr', 'it', 'pt', 'nl'])
 /** Countries of Spanish that write a point. From memory. */
 const withPoint = /^es-(?:MX|US|PR|GT|HN|NI|PA|SV|DO|419)$/i
 
+/** The decimal sign that readers know; nothing where both are in use, as in Switzerland, or the language is not known. */
+function decimalSign({ language, languageTag }: Measure): ',' | '.' | undefined {
+  if (/-CH$/i.test(languageTag)) return undefined
+  if (language === 'en' || withPoint.test(languageTag)) return '.'
+  return withComma.has(language) ? ',' : undefined
+}
+
 /** The number with the decimal sign of the language, where it has the other one. Three digits behind it can be thousands. */
-function rightNumber({ number, language, languageTag }: Measure): string | undefined {
-  const [, whole, sign, decimals] = /^([-+−±]?\d+)([.,])(\d+)$/.exec(number) ?? []
+function rightNumber(measure: Measure): string | undefined {
+  const [, whole, sign, decimals] = /^([-+−±]?\d+)([.,])(\d+)$/.exec(measure.number) ?? []
   if (!whole || !sign || !decimals || (decimals.length === 3 && !/^[-+−±]?0$/.test(whole))) return undefined
-  const expected = withComma.has(language) && !withPoint.test(languageTag) ? ',' : language === 'en' || withPoint.test(languageTag) ? '.' : sign
-  return sign === expected ? undefined : `${whole}${expected}${decimals}`
+  const expected = decimalSign(measure)
+  return expected === undefined || sign === expected ? undefined : `${whole}${expected}${decimals}`
 }
 
 /** "6 bar (87 psi)", "87 psi (6 bar)": whoever needs the other unit finds it. */

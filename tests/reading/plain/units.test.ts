@@ -70,6 +70,7 @@ describe('a decimal sign', () => {
     ['es-MX', 'La holgura es de 1.5 mm.', []],
     ['es-MX', 'La holgura es de 1,5 mm.', ['decimal-sign?: 1,5 mm → 1.5 mm']],
     ['es', 'La holgura es de 1,5mm.', ['unit-form: 1,5mm → 1,5 mm']],
+    ['de-CH', 'Der Spalt ist 1.5 mm oder 1,5 mm.', []],
     ['xx', 'A 1.5 mm and 1,5 mm.', []],
   ])('%s: %s', (language, text, found) => {
     expect(units(text, language)).toEqual(found)

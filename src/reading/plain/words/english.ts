@@ -1,8 +1,8 @@
 import { wordSet } from './word-set.ts'
 
 export const determiners = wordSet(`
-  the a an this that these those each every all both any some no your its their his her our my another either neither enough several one two three four
-  five six seven eight nine ten
+  the a an this that these those each every all both any some no your its their his her our my another either neither enough several one two three
+  four five six seven eight nine ten
 `)
 
 export const objectPronouns = wordSet(
@@ -12,9 +12,9 @@ export const objectPronouns = wordSet(
 export const subjectPronouns = wordSet('i you he she it we they who which that there this these')
 
 export const prepositions = wordSet(`
-  about above across after against along among around as at before behind below beneath beside between beyond by despite down during except
-  for from in inside into near of off on onto out outside over past per round since through throughout till to toward towards under underneath
-  until up upon via with within without
+  about above across after against along among around as at before behind below beneath beside between beyond by despite down during except for from
+  in inside into near of off on onto out outside over past per round since through throughout till to toward towards under underneath until up upon
+  via with within without
 `)
 
 /** Words that begin a condition or another clause that leans on the main one. */
@@ -44,8 +44,8 @@ export const leadIns = wordSet(
 export const betweenAdverbs = wordSet('not never always also then now only still just already again often first once both all either fully well')
 
 export const otherFunctionWords = wordSet(`
-  and or but nor not never yet very too quite also then there here more most less least much many few only just even still again always often
-  half whole such same other otherwise thus therefore however instead else hence moreover besides perhaps
+  and or but nor not never yet very too quite also then there here more most less least much many few only just even still again always often half
+  whole such same other otherwise thus therefore however instead else hence moreover besides perhaps
 `)
 
 /** Nouns of an act: "Oil level check" names a job and orders nothing. */
@@ -59,8 +59,8 @@ export const findingOut = wordSet('ask check decide determine find know look mea
 
 /** After "if" and "when" they stand for a clause that everybody can take in at the end: "if necessary". */
 export const shortConditions = wordSet(`
-  any applicable appropriate available empty fitted full installed necessary needed not possible present required so used asked done finished ready dry
-  cold hot in
+  any applicable appropriate available empty fitted full installed necessary needed not possible present required so used asked done finished ready
+  dry cold hot in
 `)
 
 /** Before a condition they narrow the order down: it does not hold without. */

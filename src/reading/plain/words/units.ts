@@ -2,8 +2,8 @@ import { wordSet } from './word-set.ts'
 
 /** Symbols of units, as they are written. Source: SI brochure, 9th edition, tables 2, 4, 7 and 8; bar and VA: common practice. */
 export const symbolsOfUnits = wordSet(`
-  m mm cm km µm μm nm kg g mg t s ms µs μs min h d A mA kA µA V kV mV W kW MW mW N kN J kJ MJ K °C Pa kPa MPa hPa bar mbar Hz kHz MHz GHz rad lm lx mol
-  L l mL ml Ω kΩ MΩ mΩ VA kVA Ah mAh Wh kWh dB VDC VAC rpm
+  m mm cm km µm μm nm kg g mg t s ms µs μs min h d A mA kA µA V kV mV W kW MW mW N kN J kJ MJ K °C Pa kPa MPa hPa bar mbar Hz kHz MHz GHz rad lm lx
+  mol L l mL ml Ω kΩ MΩ mΩ VA kVA Ah mAh Wh kWh dB VDC VAC rpm
 `)
 
 const wrong: readonly (readonly [right: string, wrong: string])[] = [
@@ -23,7 +23,6 @@ const wrong: readonly (readonly [right: string, wrong: string])[] = [
   ['kV', 'KV Kv kv'],
   ['kVA', 'KVA Kva kva'],
   ['V', 'v'],
-  ['mA', 'ma'],
   ['Hz', 'hz HZ'],
   ['kHz', 'KHz Khz KHZ khz'],
   ['MHz', 'Mhz mhz MHZ'],
