@@ -5,12 +5,19 @@ const not = String.raw`(?:not|never|cannot|\w+n['’]t)`
 /** In one clause: no comma, and no word that joins two clauses. */
 const inClause = String.raw`(?:\s+(?!and\b|but\b|or\b|if\b|when\b|only\b|so\b)[\w'’-]+){0,4}?\s+`
 
+/** Not those that tell a state of the machine: "not unlocked" is what can be seen. */
+const negativeAdjectives = `
+  uncommon unusual unlike unlikely unnecessary unsafe unreasonable unknown impossible insufficient incorrect inadequate incomplete invisible inaccessible
+  irrelevant`
+  .trim()
+  .split(/\s+/)
+
 /** A negative that turns another one round, so that the reader has to work out what holds. Two that stand side by side do not. */
 const english = [
   String.raw`\b${not}\s+unless\b`,
   String.raw`\b(?:${not}|no|nobody)\b[^.;:]*?\b(?:unless|until)\b[^.;:]*?\b(?:not|never)\b(?!\s+only)`,
   String.raw`\bunless\b[^.;:,]*?\b(?:not|never|no longer)\b(?!\s+only)`,
-  String.raw`\b${not}\s+(?:uncommon|unusual|unlike|unlikely|unnecessary|unsafe|unreasonable|unknown|impossible|insufficient|incorrect|inadequate|incomplete|invisible|inaccessible|irrelevant)\b`,
+  String.raw`\b${not}\s+(?:${negativeAdjectives.join('|')})\b`,
   String.raw`\b${not}\s+fail\s+to\b`,
   String.raw`\b${not}${inClause}(?:nothing|nobody|nowhere|none|neither)\b`,
   String.raw`\b(?:do|does|did|must|can|may|is|are|should)\s+not\s+not\b`,

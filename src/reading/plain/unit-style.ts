@@ -1,6 +1,6 @@
 import type { PlainFinding } from './finding.ts'
 import { findingAt, type SentenceView } from './sentence-view.ts'
-import { gluedLetters, notSi, rightUnits, symbolsOfUnits } from './words/units.ts'
+import { gluedLetters, namingWords, notSi, rightUnits, symbolsOfUnits } from './words/units.ts'
 
 const number = String.raw`[-+−±]?\d(?:[\d.,]*\d)?`
 const notInside = String.raw`(?<![\p{L}\p{N}_.,\-/])`
@@ -13,10 +13,6 @@ const degrees = new RegExp(
   String.raw`${notInside}(${number})${space}(?:degrees?|degs?\.?)[\s\u00A0]+(C|F|Celsius|Fahrenheit|centigrade)(?![\p{L}\p{N}])`,
   'giu',
 )
-
-/** Words before a number with a letter that name a thing: "terminal 2A" is no current. */
-const naming =
-  /(?:terminal|sheet|step|fig|figure|connector|valve|zone|station|type|class|model|group|row|line|table|drawing|version|slot|channel|position|format|port|pin|fuse|contact|section|size|grade|series|no|part|sensor|borne|hoja|paso|figura|conector|válvula|zona|tipo|clase|modelo|fila|línea|tabla|plano|canal|posición|formato|puerto|contacto)\.?\s*$/iu
 
 /** Units and numbers of a sentence that are written against the SI. Names, code and labels in quotation marks are left alone. */
 export function unitStyle(view: SentenceView): PlainFinding[] {
@@ -51,7 +47,11 @@ function* matches(text: string, pattern: RegExp, from: number): Generator<RegExp
 }
 
 /** A single letter right behind a number can be a name: "terminal 2A", "step 3h"; so can one that begins the sentence. */
-const isName = (before: string, space: string, unit: string) => space === '' && unit.length === 1 && (before.trim() === '' || naming.test(before))
+function isName(before: string, space: string, unit: string): boolean {
+  if (space !== '' || unit.length !== 1) return false
+  const word = /(\p{L}+)\.?\s*$/u.exec(before)?.[1]?.toLowerCase()
+  return before.trim() === '' || (word !== undefined && namingWords.has(word))
+}
 
 interface Measure {
   number: string

@@ -49,3 +49,10 @@ export const gluedLetters = wordSet('m g s V W A N h t L l')
 export const notSi = wordSet(
   'psi PSI Psi psig psia °F degF inHg ft lb lbs Lbs LBS lbf oz gal gals gpm GPM cfm CFM scfm fpm hp HP BTU Btu kgf kp mmHg atm inch inches feet foot pounds ounces gallons',
 )
+
+/** Words before a number with a letter that name a thing: "terminal 2A" is no current. */
+export const namingWords = wordSet(`
+  terminal sheet step fig figure connector valve zone station type class model group row line table drawing version slot channel position format
+  port pin fuse contact sensor section size grade series no part borne hoja paso figura conector válvula zona tipo clase modelo fila línea tabla
+  plano canal posición formato puerto contacto
+`)
