@@ -9,7 +9,9 @@ interface ConditionWords {
   /** Words after which the condition belongs to another clause, or narrows the order down: "that", "only". */
   clauseOpeners: ReadonlySet<string>
   narrowing: ReadonlySet<string>
+  /** Orders after which "if" says what to find out, and those after which any clause does that follows at once. */
   findingOut: ReadonlySet<string>
+  noting: ReadonlySet<string>
   shortConditions: ReadonlySet<string>
 }
 
@@ -38,7 +40,10 @@ function opensCondition({ lower, gap, quoted }: Word, next: Word | undefined, { 
 /** Whether the clause says what to find out or to wait for, narrows the order down, or belongs to another clause. */
 function isContent(words: readonly Word[], verb: number, at: number, language: ConditionWords): boolean {
   if (words.slice(verb + 1, at).some(({ lower }) => language.clauseOpeners.has(lower))) return true
-  return language.narrowing.has(words[at - 1]?.lower ?? '') || language.findingOut.has(words[verb]?.lower ?? '')
+  if (language.narrowing.has(words[at - 1]?.lower ?? '')) return true
+  const order = words[verb]?.lower ?? ''
+  const opensQuestion = ['if', 'si'].includes(words[at]?.lower ?? '') && language.findingOut.has(order)
+  return opensQuestion || (at <= verb + 2 && language.noting.has(order))
 }
 
 function isShort(clause: readonly Word[], { shortConditions }: ConditionWords): boolean {

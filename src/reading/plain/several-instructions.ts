@@ -91,6 +91,7 @@ function hasOwnObject(words: readonly Word[], verb: number, language: string): b
   // "Open doors" are things; "open valve V13" orders.
   if (lower === 'open') return next.kind !== 'word' || isOwn(next) || words[verb + 2]?.kind === 'identifier'
   if (!nounVerbs.has(lower)) return true
+  if (english.overPreposition.has(lower) && english.prepositions.has(next.lower)) return true
   if (next.kind === 'identifier') return english.actsOnTag.has(lower)
   // A key or a button has a name of its own: "press Enter".
   return isOwn(next) || next.kind !== 'word' || next.quoted || /^\p{Lu}/u.test(next.text)

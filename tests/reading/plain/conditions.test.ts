@@ -24,6 +24,13 @@ describe('a condition', () => {
     ['When oil and water mix the seal swells.', ['no-command: When oil and water mix the seal swells.']],
     ['When people open the door the machine stops.', ['no-command: When people open the door the machine stops.']],
     ['Before you let the motor drive the belt, shut the door.', []],
+    ['If it still climbs, turn Q1 off.', []],
+    ['Look at HV921 if the gauge shows nothing.', ['late-condition: if the gauge shows nothing']],
+    ['If the gauge shows nothing look at HV921.', ['missing-comma: nothing look → nothing, look']],
+    ['If you let it drive the belt, stop.', []],
+    ['Write down when the pump starts.', []],
+    ['Ask the operator if the lamp was on.', []],
+    ['Test the brake when the lift is empty.', ['late-condition: when the lift is empty']],
     ['Look what happens when the coil gets voltage.', []],
   ])('%s', (text, found) => {
     expect(step(text)).toEqual(found)

@@ -104,6 +104,7 @@ describe('one instruction in a sentence', () => {
     ['Stop the pump, close the valve and drain the tank.', 'close the valve and drain the tank'],
     ['Select automatic, press PB051, and watch two stacks.', 'press PB051, and watch two stacks'],
     ['Set the pressure to 6 bar and press Enter twice.', 'press Enter twice'],
+    ['Press PB051 and look along the infeed.', 'look along the infeed'],
     ['Unlock the doors and open them.', 'open them'],
     ['Mark the position, then remove the sensor.', 'remove the sensor'],
     ['If the lamp is red, press S2, then take the cover off.', 'take the cover off'],

@@ -55,7 +55,10 @@ export const actNouns = wordSet(`
 `)
 
 /** In the order to find something out, "if" says what to find out: "Check if the lamp is on." */
-export const findingOut = wordSet('ask check decide determine find know look measure note prove read record say see tell test try verify watch write')
+export const findingOut = wordSet('ask check decide determine find know prove say see tell test try verify')
+
+/** The same where the clause follows at once: "Write down when it starts." */
+export const noting = wordSet('ask check decide determine find know look measure note read record say see tell test watch write')
 
 /** After "if" and "when" they stand for a clause that everybody can take in at the end: "if necessary". */
 export const shortConditions = wordSet(`

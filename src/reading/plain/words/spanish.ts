@@ -19,6 +19,9 @@ export const findingOut = wordSet(`
   revisar vea ver verifique verificar
 `)
 
+/** The same where the clause follows at once. */
+export const noting = findingOut
+
 /** "Si es necesario" and the like. */
 export const shortConditions = wordSet('es fuera hace procede hay corresponde está')
 
