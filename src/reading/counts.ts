@@ -1,6 +1,6 @@
 import type { Block, Sentence, Token } from './block.ts'
 import { hasEndMark, sentencesOf } from './sentences.ts'
-import { hasSyllables, type OwnWords, syllablesOf } from './syllables/syllables-of.ts'
+import { type OwnWords, syllableCounter } from './syllables/syllables-of.ts'
 
 /** What the formulas of reading level are computed of. All are numbers of things, none an average. */
 export interface Counts {
@@ -23,9 +23,16 @@ export interface Counts {
 const fewestWordsOfSentence = 3
 
 /** Counts of the prose in some blocks, by rule set R of DEVELOPERS.md. `own`: words with their syllables, in small letters. */
-export function countsOf(blocks: readonly Block[], language: string, own?: OwnWords): Counts {
-  const sentences = blocks.flatMap((block) => proseSentences(block, language))
-  return countsOfSentences(sentences, language, own)
+export const countsOf = (blocks: readonly Block[], language: string, own?: OwnWords): Counts => proseCounter(language, own)(blocks)
+
+/** `countsOf` for many texts: a word that comes again is not counted anew. */
+export function proseCounter(language: string, own?: OwnWords): (blocks: readonly Block[]) => Counts {
+  const syllables = syllableCounter(language, own)
+  return (blocks) =>
+    countsOfSentences(
+      blocks.flatMap((block) => proseSentences(block, language)),
+      syllables,
+    )
 }
 
 /** The sentences of a block that count: a label of one or two words without an end mark does not. */
@@ -36,11 +43,10 @@ export function proseSentences(block: Block, language: string): Sentence[] {
   return isLabel ? [] : sentences
 }
 
-function countsOfSentences(sentences: readonly Sentence[], language: string, own?: OwnWords): Counts {
+function countsOfSentences(sentences: readonly Sentence[], syllablesOfWord: ((word: string) => number) | undefined): Counts {
   const tokens = sentences.flatMap((sentence) => sentence.tokens)
   const words = tokens.filter(({ kind }) => kind === 'word')
-  const perWord = hasSyllables(language) ? words.map(({ text }) => syllablesOf(text, language, own) ?? 1) : undefined
-  const lettersPerWord = words.map(lettersOf)
+  const perWord = syllablesOfWord && words.map(({ text }) => syllablesOfWord(text))
   return {
     sentences: sentences.length,
     words: tokens.length,
@@ -49,10 +55,12 @@ function countsOfSentences(sentences: readonly Sentence[], language: string, own
     oneSyllable: perWord?.filter((count) => count === 1).length,
     polysyllables: perWord?.filter((count) => count >= 3).length,
     letters: sum(tokens.map(lettersOf)),
-    long: lettersPerWord.filter((letters) => letters > 6).length,
+    long: words.filter((word) => lettersOf(word) > 6).length,
   }
 }
 
-const lettersOf = ({ text }: Token) => text.match(/[\p{L}\p{N}]/gu)?.length ?? 0
+function lettersOf({ text }: Token): number {
+  return /^[A-Za-z]+$/.test(text) ? text.length : (text.match(/[\p{L}\p{N}]/gu)?.length ?? 0)
+}
 
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)

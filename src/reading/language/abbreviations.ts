@@ -31,7 +31,7 @@ const english: Abbreviations = {
   ),
   beforeCapital: words(
     `etc et al ${measures} temp assy conn dia diam elec hyd pneu instr lub mach mfg mfr mtg opt req reqd spec specs std tol wt adj alt amb avg
-    cont cyl dim dims dist equip est freq horiz vert lg mat mech mtl orig pkg press recomm thk typ int resp temps cap cu sq pcs pc ea hex lh rh`,
+    cont cyl dim dims dist equip est freq horiz vert lg mat mech mtl orig pkg press recomm thk typ int resp acc temps cap cu sq pcs pc ea hex lh rh`,
   ),
   ofNames: words('inc ltd co corp llc plc bros gmbh u.s u.k e.u u.s.a'),
   starters: words(

@@ -88,27 +88,29 @@ const firstParts = new RegExp(
     )})(?=[bcdfghjklmnpqrstvwyz].+|out|over|own)(?!n(?:ing|ed|er)|r(?:y|ing|ed|al|s|ick|age)|ss|st(?:er|y|ed|r[yi])|t(?:ty|te|ar)|v[aeo]|ns|sts?$|ll|gar)`,
 )
 
+/** Suffixes that leave the e before them silent: `careful`, `measurement`, `nozzleman`. */
+const suffixes = /(?<=[a-z]{3})(?:less(?:ly|ness)?|ful(?:ly|ness)?|ness(?:es)?|ly|ments?|some|wise|ship|hood|li(?:er|est|ness)|s?m[ae]n|s?wom[ae]n)$/
+/** Where the e before -ment is said: `element`, `implement`, `increment`. */
+const saidBeforeMent = /(?:pl|[^aeiou]l|^cl|^el|^c|[^aeiou]r|ten)e$/
+
 /** Syllables of an English word in small letters without accents, by rules alone; at least 1. */
 export function countByRules(word: string): number {
-  const first = firstParts.exec(word)?.[0]
-  if (first && /[aeiouy]/.test(word.slice(first.length)) && word.length - first.length > 2)
-    return countByRules(first) + countByRules(word.slice(first.length))
   if (/^(?:every|business)./.test(word)) return countByRules(word.slice(word.startsWith('b') ? 8 : 5)) + 2
   if (word.endsWith('ically') && word.length > 8) return countByRules(word.slice(0, -4)) + 1
-  const suffix =
-    /(?<=[a-z]{3})(?:less(?:ly|ness)?|ful(?:ly|ness)?|ness(?:es)?|ly|ments?|some|wise|ship|hood|li(?:er|est|ness)|s?m[ae]n|s?wom[ae]n)$/.exec(
-      word,
-    )?.[0]
-  if (suffix !== undefined) {
-    const stem = word.slice(0, -suffix.length)
-    if (
-      stem.endsWith('e') &&
-      !/(?:[aeio]|[^q]u)e$/.test(stem) &&
-      !(suffix.startsWith('ment') && /(?:pl|[^aeiou]l|^cl|^el|^c|[^aeiou]r|ten)e$/.test(stem))
-    )
-      return countByRules(stem) + countByRules(suffix)
-  }
+  const seam = seamBehindSilentE(word)
+  if (seam !== undefined) return countByRules(word.slice(0, seam)) + countByRules(word.slice(seam))
   return Math.max(1, nuclei(withoutSilentE(word)))
+}
+
+/** Where the part with the silent e ends: `name|plate`, `care|ful`. */
+function seamBehindSilentE(word: string): number | undefined {
+  const first = firstParts.exec(word)?.[0].length ?? 0
+  if (first > 0 && word.length - first > 2 && /[aeiouy]/.test(word.slice(first))) return first
+  const suffix = suffixes.exec(word)?.[0]
+  if (suffix === undefined) return undefined
+  const stem = word.slice(0, -suffix.length)
+  if (!/(?:[^aeiou]|qu)e$/.test(stem) || (suffix.startsWith('ment') && saidBeforeMent.test(stem))) return undefined
+  return stem.length
 }
 
 /** The word without the e of its ending that is not said: `valve`, `valves`, `locked`. */
@@ -123,10 +125,24 @@ function withoutSilentE(word: string): string {
 const syllabic = /sms?$|thms?$/
 
 function nuclei(text: string): number {
+  const syllabicM = syllabic.test(text) ? 1 : 0
+  if (!/[aeiouy]{2}/.test(text)) return vowelGroups(text) + syllabicM
   const plain = text
     .replace(/^y(?=[aeiou])|(?<=[aeou])y(?=[aeiou])/g, 'j')
     .replace(/qu/g, 'q')
     .replace(/(?<!r)gu(?=[ei](?!ty))/g, 'g')
-  const groups = plain.match(/[aeiouy]+/g)?.length ?? 0
-  return groups + (plain.match(split)?.length ?? 0) + (syllabic.test(plain) ? 1 : 0)
+  return vowelGroups(plain) + (plain.match(split)?.length ?? 0) + syllabicM
 }
+
+function vowelGroups(text: string): number {
+  let count = 0
+  let inGroup = false
+  for (let at = 0; at < text.length; at++) {
+    const isVowel = vowels.includes(text.charAt(at))
+    if (isVowel && !inGroup) count++
+    inGroup = isVowel
+  }
+  return count
+}
+
+const vowels = 'aeiouy'
