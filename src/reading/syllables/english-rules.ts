@@ -96,6 +96,7 @@ const saidBeforeMent = /(?:pl|[^aeiou]l|^cl|^el|^c|[^aeiou]r|ten)e$/
 /** Syllables of an English word in small letters without accents, by rules alone; at least 1. */
 export function countByRules(word: string): number {
   if (/^(?:every|business)./.test(word)) return countByRules(word.slice(word.startsWith('b') ? 8 : 5)) + 2
+  if (/^mc[^aeiouy]/.test(word)) return countByRules(word.slice(2)) + 1
   if (word.endsWith('ically') && word.length > 8) return countByRules(word.slice(0, -4)) + 1
   const seam = seamBehindSilentE(word)
   if (seam !== undefined) return countByRules(word.slice(0, seam)) + countByRules(word.slice(seam))
