@@ -2,7 +2,10 @@ import type { Counts } from './counts.ts'
 import { ofLanguage } from './language/of-language.ts'
 import { type MeasureName, measuresOf, type NoProse } from './measures.ts'
 
-/** From here on a level says something about the text: below, it moves by more than 2.5 grades from sample to sample. */
+/**
+ * From here on a level says something about the text. The standard deviation between samples of one document (61,606 words of open technical prose,
+ * Flesch–Kincaid) is 3.2 grades at 50 words, 2.5 at 100, 2.2 at 150, 2.0 at 200 and 1.6 at 400; that of FORCAST is a third of it.
+ */
 export const reliableFromWords = 100
 /** From here on a level is held against the limit of its readers. */
 export const enforcedFromWords = 150
@@ -45,3 +48,6 @@ export function levelOf(counts: Counts, language: string): Level | NoProse {
   const reliable = counts.words >= reliableFromWords
   return { measure, scale, value, reliable, enforced: scale === 'grade' && counts.words >= enforcedFromWords }
 }
+
+/** Whether a level is above the limit of its readers, in grades: unrounded, and a level at the limit is fine. */
+export const isTooHard = ({ enforced, value }: Level, limitGrade: number): boolean => enforced && value > limitGrade

@@ -1,6 +1,6 @@
 /** Symbols that make one measure with the number before them; spelled-out units (`minutes`) are ordinary words. */
 const simple = new Set(
-  `% ‰ ° °C °F ′ ″ m g s t h d l L A V W N J K T Pa bar mbar Hz Ω ohm Wb F H C S lm lx cd mol rad sr dB dBA min sec rpm rev U
+  `% ‰ ° °C °F ′ ″ m g s t h d l L A V W N J K T Pa bar mbar Hz Ω ohm Wb F H C S lm lx cd mol rad sr dB dBA dB(A dB(C min sec rpm rev U
   VDC VAC Vdc Vac VA var kvar psi psig psia inHg inH2O inWC in ft yd mi lb lbs lbf oz gal hp ksi cfm scfm gpm fpm ipm btu BTU Btu AWG pt qt
   ppm vol deg wk hr hrs mo yr Nl l Nm kWh Wh Ah mAh mH2O mmHg Mbit kbit Gbit bit B kB MB GB TB baud px dpi pH`.split(/\s+/),
 )
@@ -8,8 +8,8 @@ const prefixed = /^(?:[TGMkhdcmµμnp]|da)(?:m|g|s|l|L|A|V|W|N|J|K|T|Pa|bar|Hz|�
 
 /** What may follow a unit and still belong to it: `24 V DC`, `82 deg. C`, `70 vol. %`, `45 N m`. */
 const followers: Readonly<Record<string, RegExp>> = {
-  V: /^(?:DC|AC|d\.?c|a\.?c|RMS|rms)$/,
-  A: /^(?:DC|AC|d\.?c|a\.?c|RMS|rms)$/,
+  V: /^(?:DC|AC|CC|CA|RMS|[da]\.?c|c\.?[ca]|rms)$/,
+  A: /^(?:DC|AC|CC|CA|RMS|[da]\.?c|c\.?[ca]|rms)$/,
   '°': /^[CFK]$/,
   deg: /^[CF]$/,
   vol: /^%$/,

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Block } from '../../src/reading/block.ts'
 import { countsOf } from '../../src/reading/counts.ts'
-import { levelOf } from '../../src/reading/level.ts'
+import { isTooHard, levelOf } from '../../src/reading/level.ts'
 import { measuresOf, scaledMeasures } from '../../src/reading/measures.ts'
 
 const prose = (text: string, times = 1): Block[] => Array.from({ length: times }, () => ({ kind: 'paragraph', text }))
@@ -47,6 +47,16 @@ describe('length of the text', () => {
     const [once, often] = [2, 40].map((times) => measuresOf(countsOf(prose(sentence, times), 'en'), 'en'))
     for (const [name, score] of Object.entries(once ?? {})) expect(often, name).toMatchObject({ [name]: expect.closeTo(score as number, 9) })
   })
+})
+
+describe('a limit', () => {
+  const level = levelOf(countsOf(prose(sentence, 20), 'en'), 'en')
+  if ('none' in level) throw new Error('the text has prose')
+  test.each([
+    ['equal to the level', level, level.value, false],
+    ['a hair below the level, which a report would show as the same', level, level.value - 1e-9, true],
+    ['below a level that is not enforced', { ...level, enforced: false }, level.value - 1, false],
+  ])('%s', (_, its, limit, tooHard) => expect(isTooHard(its, limit)).toBe(tooHard))
 })
 
 const longText = prose('Cierre la válvula de entrada y espere hasta que la presión baje a cero.', 20)

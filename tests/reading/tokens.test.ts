@@ -49,6 +49,7 @@ const kinds = (text: string) => tokensOf(text).map(({ text: token, kind }) => (k
 
 describe('what is no ordinary word', () => {
   test.each([
+    ['78 dB(A) on a 24 V c.c.', ['78 dB(A=measure', 'on', 'a', '24 V c.c=measure']],
     [
       'Set it to 24 V DC, 24VDC, 24 V d.c. or 230 V AC.',
       ['Set', 'it', 'to', '24 V DC=measure', '24VDC=measure', '24 V d.c=measure', 'or', '230 V AC=measure'],
