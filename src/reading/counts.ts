@@ -23,44 +23,46 @@ export interface Counts {
 const fewestWordsOfSentence = 3
 
 /** Counts of the prose in some blocks, by rule set R of DEVELOPERS.md. `own`: words with their syllables, in small letters. */
-export const countsOf = (blocks: readonly Block[], language: string, own?: OwnWords): Counts => proseCounter(language, own)(blocks)
-
-/** `countsOf` for many texts: a word that comes again is not counted anew. */
-export function proseCounter(language: string, own?: OwnWords): (blocks: readonly Block[]) => Counts {
-  const syllables = syllableCounter(language, own)
-  return (blocks) =>
-    countsOfSentences(
-      blocks.flatMap((block) => proseSentences(block, language)),
-      syllables,
-    )
+export function countsOf(blocks: readonly Block[], language: string, own?: OwnWords): Counts {
+  return sentenceCounter(language, own)(blocks.flatMap((block) => countedSentences(sentencesOf(block, language))))
 }
 
-/** The sentences of a block that count: a label of one or two words without an end mark does not. */
-export function proseSentences(block: Block, language: string): Sentence[] {
-  const sentences = sentencesOf(block, language)
-  const [only] = sentences
-  const isLabel = sentences.length === 1 && only !== undefined && only.tokens.length < fewestWordsOfSentence && !hasEndMark(only)
-  return isLabel ? [] : sentences
+/** Those of the sentences of a block that count: a label of one or two words without an end mark does not. */
+export function countedSentences(ofBlock: readonly Sentence[]): readonly Sentence[] {
+  const [only] = ofBlock
+  const isLabel = ofBlock.length === 1 && only !== undefined && only.tokens.length < fewestWordsOfSentence && !hasEndMark(only)
+  return isLabel ? [] : ofBlock
 }
 
-function countsOfSentences(sentences: readonly Sentence[], syllablesOfWord: ((word: string) => number) | undefined): Counts {
-  const tokens = sentences.flatMap((sentence) => sentence.tokens)
-  const words = tokens.filter(({ kind }) => kind === 'word')
-  const perWord = syllablesOfWord && words.map(({ text }) => syllablesOfWord(text))
-  return {
-    sentences: sentences.length,
-    words: tokens.length,
-    wordTokens: words.length,
-    syllables: perWord && sum(perWord) + tokens.length - words.length,
-    oneSyllable: perWord?.filter((count) => count === 1).length,
-    polysyllables: perWord?.filter((count) => count >= 3).length,
-    letters: sum(tokens.map(lettersOf)),
-    long: words.filter((word) => lettersOf(word) > 6).length,
+/** `countsOf` for sentences that are at hand, of one text after the other: a word that comes again is not counted anew. */
+export function sentenceCounter(language: string, own?: OwnWords): (sentences: readonly Sentence[]) => Counts {
+  const syllablesOfWord = syllableCounter(language, own)
+  return (sentences) => {
+    const counts = { sentences: sentences.length, words: 0, wordTokens: 0, letters: 0, long: 0 }
+    const bySyllables = { syllables: 0, oneSyllable: 0, polysyllables: 0 }
+    for (const { tokens } of sentences) {
+      counts.words += tokens.length
+      for (const token of tokens) {
+        const letters = lettersOf(token)
+        counts.letters += letters
+        if (token.kind !== 'word') {
+          bySyllables.syllables++
+          continue
+        }
+        counts.wordTokens++
+        if (letters > 6) counts.long++
+        const syllables = syllablesOfWord?.(token.text) ?? 0
+        bySyllables.syllables += syllables
+        if (syllables === 1) bySyllables.oneSyllable++
+        if (syllables >= 3) bySyllables.polysyllables++
+      }
+    }
+    return syllablesOfWord ? { ...counts, ...bySyllables } : { ...counts, ...notCounted }
   }
 }
+
+const notCounted = { syllables: undefined, oneSyllable: undefined, polysyllables: undefined }
 
 function lettersOf({ text }: Token): number {
   return /^[A-Za-z]+$/.test(text) ? text.length : (text.match(/[\p{L}\p{N}]/gu)?.length ?? 0)
 }
-
-const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)

@@ -4,9 +4,11 @@ import { isUnit } from './unit-symbols.ts'
 
 /** Abbreviations in capitals that have a vowel, and are said letter by letter. */
 const spelled = new Set(
-  `AC AI AO ASI CAN CE CIP CPU DI DO-IT EMC EMI EN EPDM ESD EU FAQ FIFO GUI HMI IEC IEEE IO IP ISO IT KPI LAN LED LIFO MRO NBR OEE OEM PE PID PUR
-  SCADA SIL SPS TPE UL UPS URL USB UV VAC VDE ANSI OSHA ASME DIN NEMA HVAC API ID IR MCU OLE OPC RAM ROM UDP ATEX`.split(/\s+/),
+  `AC AI AO ASI CE CIP CPU DI EMC EMI EN EPDM ESD EU FAQ FIFO GUI HMI IEC IEEE IO IP ISO KPI LAN LED LIFO MRO NBR OEE OEM PE PID PUR
+  SCADA SIL SPS TPE UL URL USB UV VAC VDE ANSI OSHA ASME DIN NEMA HVAC API ID IR MCU OLE OPC ROM UDP ATEX`.split(/\s+/),
 )
+const latin = /^[A-Za-zÀ-ÖØ-öø-ÿ]+$/
+const vowel = /[aeiouyÀ-ÖØ-öø-ÿ]/i
 const ordinal = /^\d+(?:st|nd|rd|th|er|ère|e|º|ª)$/
 const address = /:\/\/|^www\.|^mailto:|^[\w.+-]+@[\w-]+\.|^[\w-]+(?:\.[\w-]+)*\.(?:com|org|net|info|eu)(?:\/\S*)?$/i
 const path = /\\|^(?:~|\.{1,2})?\/[\w-]+[/.]\w|^[A-Za-z]:\/|^[\w.-]+(?:\/[\w.-]+)+\.[a-z]{2,4}$/
@@ -21,7 +23,7 @@ const endsInWord = /[-‐‑]\p{Ll}{3,}$/u
  * `dot`: a dot follows. `last`: nothing follows in what is read.
  */
 export function kindOf(text: string, { dot, last }: { dot: boolean; last: boolean }): Token['kind'] | undefined {
-  if (/^[A-Za-z]+$/.test(text)) return kindOfLetters(text, dot && !last)
+  if (latin.test(text)) return kindOfLetters(text, dot && !last)
   if (!/[\p{L}\p{N}]/u.test(text)) return undefined
   if (address.test(text) || path.test(text)) return undefined
   if (!/\p{L}/u.test(text) || ordinal.test(text)) return 'number'
@@ -33,8 +35,7 @@ export function kindOf(text: string, { dot, last }: { dot: boolean; last: boolea
 }
 
 function kindOfLetters(text: string, dotInside: boolean): Token['kind'] {
-  if (text.length === 1) return /[aeiouy]/i.test(text) ? 'word' : 'identifier'
-  if (!/[aeiouy]/i.test(text)) return 'abbreviation'
+  if (!vowel.test(text)) return text.length === 1 ? 'identifier' : 'abbreviation'
   if (text === text.toUpperCase() && spelled.has(text)) return 'abbreviation'
   return dotInside && isAbbreviation(text.toLowerCase()) ? 'abbreviation' : 'word'
 }

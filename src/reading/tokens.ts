@@ -12,7 +12,7 @@ interface Chunk {
 }
 
 // A dash is a space, unless it stands between two digits.
-const chunkPattern = /(?:[^\s—–]|(?<=\d)[—–](?=\d))+/g
+const chunkPattern = /[^\s—–]+(?:(?<=\d)[—–](?=\d)[^\s—–]+)*/g
 const invisible = /[\u00AD\u200B\u2060\uFEFF]/g
 const groupSpace = /^[\u00A0\u2009\u202F]$/
 
@@ -32,7 +32,7 @@ export function tokensOf(text: string, start = 0, end = text.length): Token[] {
       const last = endOfMeasure(text, chunks, number)
       tokens.push(tokenOf(text, chunk, chunks[last] as Chunk, last > number || /[%‰°]$/.test(chunk.text) ? 'measure' : 'number'))
       index = last + 1
-    } else if (isInitials(text, chunks, index)) {
+    } else if (chunk.text.length === 1 && isInitials(text, chunks, index)) {
       tokens.push(tokenOf(text, chunk, chunks[after] as Chunk, 'abbreviation'))
       index += 2
     } else {
@@ -58,20 +58,21 @@ function chunksOf(text: string, from: number, to: number): Chunk[] {
   return chunks
 }
 
-const edges = /^[^\p{L}\p{N}%‰°]*|[^\p{L}\p{N}%‰°′″~]+$/gu
-const plain = /^[A-Za-z]+$/
+/** A word of Latin letters with the marks that may follow it. */
+const usual = /^([A-Za-zÀ-ÖØ-öø-ÿ]+)[.,;:!?)]*$/
+const edged = /^([^\p{L}\p{N}%‰°]*)(.*?)[^\p{L}\p{N}%‰°′″~]*$/su
 
 function trimmed(text: string, from: number, to: number): Chunk | undefined {
   const whole = text.slice(from, to)
-  if (plain.test(whole)) return { from, to, start: from, end: to, text: whole }
-  const before = /^[^\p{L}\p{N}%‰°]*/u.exec(whole)?.[0].length ?? 0
-  const core = whole.replace(edges, '')
+  const word = usual.exec(whole)?.[1]
+  if (word !== undefined) return { from, to, start: from, end: from + word.length, text: word }
+  const [, before = '', core = ''] = edged.exec(whole) ?? []
   if (core === '') return undefined
   // The slash of a path belongs to it, and so does the sign of a number or the aspect of a tag: -B12, =A1+K3, -5.
-  const root = /[~.]{0,2}\/$/.exec(whole.slice(0, before))?.[0].length ?? 0
-  const sign = /[-+=−]+$/.exec(whole.slice(0, before))?.[0].length ?? 0
-  const start = from + before - root - (/\d/.test(core) ? sign : 0)
-  const end = from + before + core.length
+  const root = /[~.]{0,2}\/$/.exec(before)?.[0].length ?? 0
+  const sign = /\d/.test(core) ? (/[-+=−]+$/.exec(before)?.[0].length ?? 0) : 0
+  const start = from + before.length - root - sign
+  const end = from + before.length + core.length
   return { from, to, start, end, text: text.slice(start, end).replace(invisible, '') }
 }
 

@@ -15,34 +15,32 @@ export function countWith(known: ReadonlyMap<string, number>, word: string): num
   const own = known.get(word)
   if (own !== undefined) return own
   const byRules = countByRules(word)
-  for (const stem of stemsOf(word)) {
-    const count = known.get(stem)
-    if (count !== undefined) return Math.max(1, byRules + count - countByRules(stem))
-  }
-  return byRules
+  const stem = stemAmong(known, word)
+  return stem === undefined ? byRules : Math.max(1, byRules + (known.get(stem) ?? 0) - countByRules(stem))
 }
 
 const prefix = /^(?:un|re|non|over|under|pre|mis|dis|in|out|sub|super|de|inter|counter|co)(?=.{4})/
+const endings = new Set('s es ed d r er ers est ing ings or ors ly able ment ments ness ion ions ive al ally ity y ism ist ists ize ized'.split(' '))
+const longestEnding = 5
 
-/** What a word may be a form of, the longest first. */
-function* stemsOf(word: string): Generator<string> {
-  yield* stemsByEnding(word)
+/** The known word that a word is a form of: the longest, without its prefix only where there is none with it. */
+function stemAmong(known: ReadonlyMap<string, number>, word: string): string | undefined {
+  const found = stemByEnding(known, word)
+  if (found !== undefined) return found
   const rest = word.replace(prefix, '')
-  if (rest === word) return
-  yield rest
-  yield* stemsByEnding(rest)
+  if (rest === word) return undefined
+  return known.has(rest) ? rest : stemByEnding(known, rest)
 }
 
-function* stemsByEnding(word: string): Generator<string> {
-  if (word.endsWith('s')) yield word.slice(0, -1)
-  for (let length = word.length - 1; length >= Math.max(3, word.length - 5); length--) {
-    const stem = word.slice(0, length)
-    if (!isEnding.test(word.slice(length))) continue
-    yield stem
-    yield `${stem}e`
-    if (stem.endsWith('i')) yield `${stem.slice(0, -1)}y`
-    if (stem.at(-1) === stem.at(-2)) yield stem.slice(0, -1)
+function stemByEnding(known: ReadonlyMap<string, number>, word: string): string | undefined {
+  for (let cut = 1; cut <= longestEnding && word.length - cut >= 3; cut++) {
+    if (!endings.has(word.slice(-cut))) continue
+    const stem = word.slice(0, -cut)
+    const shorter = stem.slice(0, -1)
+    if (known.has(stem)) return stem
+    if (known.has(`${stem}e`)) return `${stem}e`
+    if (stem.endsWith('i') && known.has(`${shorter}y`)) return `${shorter}y`
+    if (stem.at(-1) === stem.at(-2) && known.has(shorter)) return shorter
   }
+  return undefined
 }
-
-const isEnding = /^(?:s|es|ed|d|r|er|ers|est|ing|ings|or|ors|ly|able|ment|ments|ness|ion|ions|ive|al|ally|ity|y|ism|ist|ists|ize|ized)$/

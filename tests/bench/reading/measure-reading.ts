@@ -3,7 +3,7 @@ import { split as splitterSentences } from 'sentence-splitter'
 import { segment } from 'sentencex'
 import { syllable } from 'syllable'
 import type { Block } from '../../../src/reading/block.ts'
-import { proseCounter } from '../../../src/reading/counts.ts'
+import { countedSentences, countsOf, sentenceCounter } from '../../../src/reading/counts.ts'
 import { ordinaryWords } from '../../../src/reading/make/english-exceptions.ts'
 import { findExceptions, type Gold } from '../../../src/reading/make/find-exceptions.ts'
 import { dictionaryCounts } from '../../../src/reading/make/word-lists.ts'
@@ -90,13 +90,13 @@ const passages = JSON.parse(readFileSync('tests/fixtures/reading/passages.json',
 
 function costLines(): string[] {
   const blocks = passages.flatMap((passage) => passage.blocks ?? [])
-  const wordsOfBlocks = proseCounter('en')(blocks).words
+  const wordsOfBlocks = countsOf(blocks, 'en').words
   const timeOf = (pages: number) => {
     // As many words a page as a page of the example has, about.
     const times = Math.ceil((pages * 250) / wordsOfBlocks)
     const start = performance.now()
-    const count = proseCounter('en')
-    for (let at = 0; at < times; at++) count(blocks)
+    const count = sentenceCounter('en')
+    for (let at = 0; at < times; at++) count(blocks.flatMap((block) => countedSentences(sentencesOf(block, 'en'))))
     const timeMs = performance.now() - start
     return `- ${pages} pages of 250 words: ${timeMs.toFixed(0)} ms, ${Math.round((times * wordsOfBlocks) / timeMs)} words a millisecond`
   }
