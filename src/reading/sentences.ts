@@ -18,7 +18,7 @@ export function sentencesOf({ text }: Block, language: string): Sentence[] {
 /** Whether a sentence has the mark that ends one; closing quotes and brackets may follow it. */
 export const hasEndMark = ({ text }: Pick<Sentence, 'text'>): boolean => /[.!?…。！？]["'”’»)\]]*$/.test(text)
 
-const candidate = /(?:[.!?]+|…)["'”’»)\]*_]*(?=\s|$)/g
+const candidate = /(?<![.!?])(?:[.!?]+|…)["'”’»)\]*_]*(?=\s|$)/g
 
 function spansOf(text: string, language: string): Span[] {
   const spans: Span[] = []

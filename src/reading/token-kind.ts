@@ -7,6 +7,8 @@ const spelled = new Set(
   `AC AI AO ASI CE CIP CPU DI EMC EMI EN EPDM ESD EU FAQ FIFO GUI HMI IEC IEEE IO IP ISO KPI LAN LED LIFO MRO NBR OEE OEM PE PID PUR
   SCADA SIL SPS TPE UL URL USB UV VAC VDE ANSI OSHA ASME DIN NEMA HVAC API ID IR MCU OLE OPC ROM UDP ATEX`.split(/\s+/),
 )
+/** A longer run is a key or a mistake, and nothing that can be said. */
+const longestWord = 60
 const latin = /^[A-Za-zÀ-ÖØ-öø-ÿ]+$/
 const vowel = /[aeiouyÀ-ÖØ-öø-ÿ]/i
 const ordinal = /^\d+(?:st|nd|rd|th|er|ère|e|º|ª)$/
@@ -23,9 +25,10 @@ const endsInWord = /[-‐‑]\p{Ll}{3,}$/u
  * `dot`: a dot follows. `last`: nothing follows in what is read.
  */
 export function kindOf(text: string, { dot, last }: { dot: boolean; last: boolean }): Token['kind'] | undefined {
-  if (latin.test(text)) return kindOfLetters(text, dot && !last)
+  if (latin.test(text)) return text.length > longestWord ? 'identifier' : kindOfLetters(text, dot && !last)
   if (!/[\p{L}\p{N}]/u.test(text)) return undefined
   if (address.test(text) || path.test(text)) return undefined
+  if (text.length > longestWord) return 'identifier'
   if (!/\p{L}/u.test(text) || ordinal.test(text)) return 'number'
   if (isGluedMeasure(text)) return 'measure'
   if (fileName.test(text) || /_/.test(text)) return 'identifier'

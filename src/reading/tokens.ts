@@ -60,17 +60,21 @@ function chunksOf(text: string, from: number, to: number): Chunk[] {
 
 /** A word of Latin letters with the marks that may follow it. */
 const usual = /^([A-Za-zÀ-ÖØ-öø-ÿ]+)[.,;:!?)]*$/
-const edged = /^([^\p{L}\p{N}%‰°]*)(.*?)[^\p{L}\p{N}%‰°′″~]*$/su
+const isEdge = (character: string) => !/[\p{L}\p{N}%‰°]/u.test(character)
 
 function trimmed(text: string, from: number, to: number): Chunk | undefined {
   const whole = text.slice(from, to)
   const word = usual.exec(whole)?.[1]
   if (word !== undefined) return { from, to, start: from, end: from + word.length, text: word }
-  const [, before = '', core = ''] = edged.exec(whole) ?? []
-  if (core === '') return undefined
+  const characters = [...whole]
+  const first = characters.findIndex((character) => !isEdge(character))
+  if (first < 0) return undefined
+  const last = characters.findLastIndex((character) => !isEdge(character) || /[′″~]/.test(character))
+  const before = characters.slice(0, first).join('')
+  const core = characters.slice(first, last + 1).join('')
   // The slash of a path belongs to it, and so does the sign of a number or the aspect of a tag: -B12, =A1+K3, -5.
-  const root = /[~.]{0,2}\/$/.exec(before)?.[0].length ?? 0
-  const sign = /\d/.test(core) ? (/[-+=−]+$/.exec(before)?.[0].length ?? 0) : 0
+  const root = /[~.]{0,2}\/$/.exec(before.slice(-3))?.[0].length ?? 0
+  const sign = /\d/.test(core) ? (/[-+=−]+$/.exec(before.slice(-3))?.[0].length ?? 0) : 0
   const start = from + before.length - root - sign
   const end = from + before.length + core.length
   return { from, to, start, end, text: text.slice(start, end).replace(invisible, '') }

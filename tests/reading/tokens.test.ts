@@ -80,6 +80,7 @@ describe('what is no ordinary word', () => {
 
 test.each([
   'Go to www.example.com or https://example.com/a?b=c now',
+  `Go to https://example.com/${'a'.repeat(100)} or C:\\${'b'.repeat(100)} now`,
   'Go to C:\\Data\\main.prg or /etc/hosts now',
   'Go to me@example.com or docs/a/b.md now',
 ])('leaves out addresses and paths: %s', (text) => expect(kinds(text)).toEqual(['Go', 'to', 'or', 'now']))
@@ -105,6 +106,22 @@ test('reads a part of a text, with places in the whole', () => {
     { start: 6, end: 10, text: 'Open', kind: 'word' },
     { start: 11, end: 14, text: 'V12', kind: 'identifier' },
   ])
+})
+
+test.each([
+  ['a', '.', 'a'],
+  ['1', '.', '1'],
+  ['', 'ab', ''],
+  ['', '(', ''],
+  ['', 'a.', ''],
+  ['', '4 ', ''],
+  ['x', '-', 'x'],
+  ['', 'etc. ', ''],
+])('takes a long text apart in time: %s%s…%s', (before, middle, after) => {
+  const text = before + middle.repeat(100_000) + after
+  const start = performance.now()
+  sentencesOf({ kind: 'paragraph', text }, 'en')
+  expect(performance.now() - start).toBeLessThan(3000)
 })
 
 describe('any text at all', () => {
