@@ -29,9 +29,12 @@ const spanish = `válvula 3, tubería 4, presión 2, hidráulico 4, enfriamiento
   construir 2, mantenimiento 5, reúne 3, ahí 2, rey 1, y 1, ciudad 2, vacío 3, quien 1, guía 2, vehículo 4, averiguáis 4, tornillo 3`
 const german = `Ventil 2, Öl 1, Steuerung 3, Sicherheitshinweis 5, Frequenzumrichter 5, beeinflussen 4, geeignet 3, Material 4, Drehmoment 3,
   Inbetriebnahme 5, Station 3, Linie 3, Folien 3, Batterien 4, Papier 2, reguliert 3, Museum 3, Vakuum 3, zuerst 2, Reaktion 4, beachten 3, Boot 1,
-  Koordinaten 5, Team 1, manuell 3, Quotient 3, bedient 2, Energie 3, geerdet 3, Ingenieur 4, Bauelement 4, 24-V-Netzteil 4`
+  Koordinaten 5, Team 1, manuell 3, Quotient 3, bedient 2, Energie 3, geerdet 3, Ingenieur 4, Bauelement 4, 24-V-Netzteil 4,
+  Niveau 2, loyal 2, Zuordnung 3, Not-Aus 2, Hydraulikaggregat 6, Schutzeinrichtung 4, Näherungsschalter 5, Temperaturfühler 6`
 const french = `vanne 1, machine 2, pression 2, sécurité 4, température 4, roue 1, électrique 3, nettoyez 3, filtre 1, que 1, huile 1, rouille 1,
-  feuille 1, appareil 3, client 2, ouvrier 3, moteur 2, fusible 2, réactif 3, l’eau 1, ouest 1, maïs 2, tuyau 2, bruit 1, coefficient 4, appuyez 3`
+  feuille 1, appareil 3, client 2, ouvrier 3, moteur 2, fusible 2, réactif 3, l’eau 1, ouest 1, maïs 2, tuyau 2, bruit 1, coefficient 4, appuyez 3,
+  vérin 2, courroie 2, tuyauterie 4, poulie 2, moyeu 2, bouteille 2, pluie 1, aiguille 2, œil 1, août 1, théorie 3, oublier 3, février 3, créée 2,
+  vidange 2, alimentation 5`
 
 describe.each([
   ['en', english],

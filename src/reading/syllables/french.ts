@@ -1,7 +1,7 @@
 const vowel = 'aeiouyàâäéèêëîïôöùûüœæ'
 const lastE = new RegExp(`(?<=[${vowel}].*)(?:es?)$`)
 /** Vowels that are one nucleus; i, u and ou glide into the vowel after them (pression, huile, ouest). */
-const nucleus = /(?:(?:ou|[iyu])(?=[aàâeéèêoôiîœ]))?(?:eau|œu|e[uû]|o[uùûiî]|a[iîu]|ei|[aeiouyàâäéèêëîïôöùûüœæ])/g
+const nucleus = /(?:(?:ou|[iyu])(?=[aàâeéèêoôiîœ]))?(?:eau|aoû|œ[ui]|e[uû]|o[uùûiî]|a[iîu]|ei|[aeiouyàâäéèêëîïôöùûüœæ])/g
 
 /**
  * Syllables of a French word in small letters as spoken: an e or es at the end is mute where the word has another vowel. The silent -ent of a verb

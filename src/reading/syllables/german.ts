@@ -14,7 +14,7 @@ const split = new RegExp(
   ].join('|'),
   'g',
 )
-const nucleus = /eu|äu|ei|ai|au|ie|ee|aa|oo|ey|ay|ui(?=$)|[aeiouäöüyéàáèê]/g
+const nucleus = /eau|eu|äu|ei|ai|au|ie|ee|aa|oo|ey|ay|oy|ui(?=$)|[aeiouäöüyéàáèê]/g
 
 /**
  * Syllables of a German word in small letters: vowels, with ei, ai, au, eu, äu, ie, aa, ee and oo as one. Seams of compounds are known only where they are
