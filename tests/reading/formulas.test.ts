@@ -8,9 +8,10 @@ import { smogFormula } from 'smog-formula'
 import { describe, expect, test } from 'vitest'
 import * as english from '../../src/reading/formulas/english.ts'
 import type { Formula, FormulaCounts } from '../../src/reading/formulas/formula.ts'
+import * as otherForms from '../../src/reading/formulas/other-forms.ts'
 import * as other from '../../src/reading/formulas/other-languages.ts'
 
-const formulas = { ...english, ...other }
+const formulas = { ...english, ...other, ...otherForms }
 type Name = keyof typeof formulas
 
 const formulaOf = (name: Name): Formula => formulas[name]

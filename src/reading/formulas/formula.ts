@@ -1,6 +1,5 @@
 /**
- * The counts a formula may ask for, each a number of things in the same text: `strokes` are letters and digits, `hard` the words of three or
- * more syllables.
+ * The counts a formula may ask for, each a number of things in the same text, as in `Counts`.
  */
 export interface FormulaCounts {
   words: number
@@ -30,3 +29,14 @@ export const formula = <K extends CountName>(needs: readonly K[], source: string
   source,
   value,
 })
+
+/** A formula over the average length of sentences in words and of words in syllables: `base` less what each costs. */
+export const byAverages = (source: string, base: number, perSentenceLength: number, perSyllables: number) =>
+  formula(
+    ['words', 'sentences', 'syllables'],
+    source,
+    ({ words, sentences, syllables }) => base - perSentenceLength * (words / sentences) - perSyllables * (syllables / words),
+  )
+
+/** The source of three formulas that the US Navy had calculated anew. */
+export const kincaid = 'Kincaid, Fishburne, Rogers, Chissom 1975, Research Branch Report 8-75 p. 14'

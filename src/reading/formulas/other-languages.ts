@@ -1,11 +1,4 @@
-import { formula } from './formula.ts'
-
-const byAverages = (source: string, base: number, perSentenceLength: number, perSyllables: number) =>
-  formula(
-    ['words', 'sentences', 'syllables'],
-    source,
-    ({ words, sentences, syllables }) => base - perSentenceLength * (words / sentences) - perSyllables * (syllables / words),
-  )
+import { byAverages, formula } from './formula.ts'
 
 /** Spanish, ease. */
 export const fernandezHuerta = byAverages('Fernández Huerta 1959, Consigna 214, 29–32; sentence length as Law 2011 read it', 206.84, 1.02, 60)
@@ -18,17 +11,6 @@ export const amstad = byAverages('Amstad 1978, thesis, Zürich', 180, 1, 58.5)
 
 /** French, ease. Two forms are in use, up to 10 points apart. This one is the more common. */
 export const kandelMoles207 = byAverages('Kandel, Moles 1958, Cahiers d’Études de Radio-Télévision (from memory), form 207', 207, 1.015, 73.6)
-export const kandelMoles209 = byAverages('Kandel, Moles 1958, Cahiers d’Études de Radio-Télévision (from memory), form 209', 209, 1.15, 68)
-
-/** Dutch, ease. */
-export const douma = byAverages('Douma 1960', 206.84, 0.93, 77)
-export const brouwer = byAverages('Brouwer 1963, index A', 195, 2, 200 / 3)
-
-/** Italian, ease. */
-export const fleschVacca = byAverages('Franchina, Vacca 1986', 217, 1.3, 60)
-
-/** Portuguese, ease. */
-export const martins = byAverages('Martins et al. 1996 (from memory)', 248.835, 1.015, 84.6)
 
 /** Italian, ease: below 80 hard for an elementary, below 60 for a middle, below 40 for a high school. */
 export const gulpease = formula(
