@@ -6,6 +6,7 @@ import { lateCondition } from './rules/late-condition.ts'
 import { longParagraph } from './rules/long-paragraph.ts'
 import { longSentence } from './rules/long-sentence.ts'
 import { nounCluster } from './rules/noun-cluster.ts'
+import { pageTooHard } from './rules/page-too-hard.ts'
 import { passiveStep } from './rules/passive-step.ts'
 import { plainWord } from './rules/plain-word.ts'
 import { replacedTerm } from './rules/replaced-term.ts'
@@ -26,6 +27,7 @@ export const wordingRules: readonly Rule[] = [
   longParagraph,
   longSentence,
   nounCluster,
+  pageTooHard,
   passiveStep,
   plainWord,
   replacedTerm,

@@ -1,10 +1,11 @@
+import type { MeasureName } from '../reading/measures.ts'
 import type { AnyPage, LinkedMachine } from './machine.ts'
 import type { Reader } from './schema/common.ts'
 
 /** What a page may be at its hardest: a grade that it may not exceed, or an ease that it must reach. */
 export interface ReadingLimit {
   reader: Reader
-  measure: 'fleschKincaidGrade' | 'inflesz'
+  measure: MeasureName
   value: number
 }
 
@@ -22,6 +23,6 @@ export const readerOf = ({ frontmatter }: AnyPage): Reader => ('reader' in front
 export function readingLimit({ file }: Pick<LinkedMachine, 'file'>, reader: Reader, language: string): ReadingLimit | undefined {
   const own = file.readers?.[reader]
   if (language === 'en') return { reader, measure: 'fleschKincaidGrade', value: own?.grade ?? defaults[reader].grade }
-  if (language === 'es') return { reader, measure: 'inflesz', value: own?.ease ?? defaults[reader].ease }
+  if (language === 'es') return { reader, measure: 'szigrisztPazos', value: own?.ease ?? defaults[reader].ease }
   return undefined
 }

@@ -8,6 +8,8 @@ export type BlockKind = 'paragraph' | 'lead-in' | 'item' | 'step' | 'note' | 'me
 export interface Block {
   kind: BlockKind
   text: string
+  /** A further paragraph of a step: the step has said what to do. */
+  continues?: true
 }
 
 /** Part of a block's text, from `start` up to and without `end`, in UTF-16 units. */

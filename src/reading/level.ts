@@ -22,7 +22,7 @@ export interface Level {
   /** Unrounded; a report shows one decimal. */
   value: number
   reliable: boolean
-  /** Never for a scale other than that of the limits. */
+  /** Whether it is held against the limit of its readers, where they have one. */
   enforced: boolean
 }
 
@@ -46,8 +46,8 @@ export function levelOf(counts: Counts, language: string): Level | NoProse {
   const value = measures[measure]
   if (value === undefined) return { none: 'no prose' }
   const reliable = counts.words >= reliableFromWords
-  return { measure, scale, value, reliable, enforced: scale === 'grade' && counts.words >= enforcedFromWords }
+  return { measure, scale, value, reliable, enforced: counts.words >= enforcedFromWords }
 }
 
-/** Whether a level is above the limit of its readers, in grades: unrounded, and a level at the limit is fine. */
-export const isTooHard = ({ enforced, value }: Level, limitGrade: number): boolean => enforced && value > limitGrade
+/** Whether a level is beyond the limit of its readers, on its own scale: unrounded, and a level at the limit is fine. */
+export const isTooHard = ({ enforced, scale, value }: Level, limit: number): boolean => enforced && (scale === 'ease' ? value < limit : value > limit)

@@ -45,6 +45,15 @@ describe('readingBlocks', () => {
     ])
   })
 
+  test('knows a further paragraph of a step', () => {
+    const blocks = blocksOf('<Steps>\n  <Step>\n    Turn it.\n\n    It is stiff.\n  </Step>\n  <Step>Press it.</Step>\n</Steps>')
+    expect(blocks.map(({ text, continues }) => [text, continues])).toEqual([
+      ['Turn it.', undefined],
+      ['It is stiff.', true],
+      ['Press it.', undefined],
+    ])
+  })
+
   test('leaves out headings, code, values of tables and what the data shows', () => {
     expect(
       kindsAndTexts(

@@ -56,6 +56,8 @@ describe('a limit', () => {
     ['equal to the level', level, level.value, false],
     ['a hair below the level, which a report would show as the same', level, level.value - 1e-9, true],
     ['below a level that is not enforced', { ...level, enforced: false }, level.value - 1, false],
+    ['an ease above the limit', { ...level, scale: 'ease' as const }, level.value - 1, false],
+    ['an ease below the limit', { ...level, scale: 'ease' as const }, level.value + 1, true],
   ])('%s', (_, its, limit, tooHard) => expect(isTooHard(its, limit)).toBe(tooHard))
 })
 
@@ -71,9 +73,9 @@ describe('a text in another language', () => {
     ['it', 'gulpease', 'ease'],
     ['pl', 'lix', 'lix'],
     ['constructor', 'lix', 'lix'],
-  ])('%s has %s on the scale of %s, is not held against a limit in grades, and no English formula', (language, measure, scale) => {
+  ])('%s has %s on the scale of %s, and no English formula', (language, measure, scale) => {
     const counts = countsOf(longText, language)
-    expect(levelOf(counts, language)).toMatchObject({ measure, scale, reliable: true, enforced: false })
+    expect(levelOf(counts, language)).toMatchObject({ measure, scale, reliable: true })
     expect(Object.keys(measuresOf(counts, language)).filter((name) => ofEnglishOnly.includes(name))).toEqual([])
   })
 })

@@ -66,7 +66,14 @@ export function readingBlocks({ body, source }: Pick<PageText, 'body' | 'source'
   }
   const visit = (node: Nodes, kind: BlockKind): void => {
     if (apart.has(isElement(node) ? node.name : node.type) || !('children' in node)) return
+    const from = found.length
     visitAll(node.type === 'table' ? node.children.slice(1) : node.children, kind)
+    if (!isElement(node) || node.name !== 'Step') return
+    for (const block of found
+      .slice(from)
+      .filter((it) => it.kind === 'step')
+      .slice(1))
+      block.continues = true
   }
   visitAll(body.children, 'paragraph')
   return found

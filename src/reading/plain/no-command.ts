@@ -8,7 +8,7 @@ import { findingAt, type SentenceView } from './sentence-view.ts'
  */
 export function noCommand(views: readonly SentenceView[]): PlainFinding | undefined {
   const first = views[0]
-  if (first?.block.kind !== 'step' || !commandReader(first.language)) return undefined
+  if (first?.block.kind !== 'step' || first.block.continues || !commandReader(first.language)) return undefined
   const speaks = views.some(({ words }) => words.filter(({ kind }) => kind === 'word').length > 1)
   if (!speaks || views.some((view) => view.tail.includes('?') || view.commands.length > 0)) return undefined
   return findingAt(first, 'no-command', first.sentence)

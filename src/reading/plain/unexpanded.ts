@@ -11,18 +11,17 @@ export interface ReadBlock<B extends Block = Block> {
 
 /**
  * Abbreviations of a page that it never gives in words, each at its first use, with its block.
- * `known`: those that the reader knows, and those that the glossary explains.
+ * `known`: those that the reader knows, and those that the glossary explains, without dots.
  */
 export function unexpanded<B extends Block>(page: readonly ReadBlock<B>[], known: ReadonlySet<string>): { block: B; finding: PlainFinding }[] {
   const firstUse = new Map<string, { block: B; finding: PlainFinding }>()
-  const knownForms = new Set([...known].map((form) => form.replaceAll('.', '')))
   for (const { block, sentences } of page)
     for (const sentence of sentences) {
       const { words } = viewOf(sentence, block, '')
       if (isInCapitals(words)) continue
       for (const [index, word] of words.entries()) {
         const form = isNamed(word, words[index + 1]) ? undefined : formOf(word)
-        if (form !== undefined && !firstUse.has(form) && !knownForms.has(form))
+        if (form !== undefined && !firstUse.has(form) && !known.has(form))
           firstUse.set(form, { block, finding: findingAt({ block }, 'unexpanded-abbreviation', word) })
       }
     }

@@ -1,0 +1,42 @@
+import { type Counts, countedSentences, sentenceCounter } from '../reading/counts.ts'
+import { isTooHard, type Level, levelOf } from '../reading/level.ts'
+import { remembered } from '../source/once.ts'
+import type { LinkedMachine } from './machine.ts'
+import type { ReadPage, ReadText } from './prose/read-text.ts'
+import { type ReadingLimit, readerOf, readingLimit } from './reading-limit.ts'
+import type { Reader } from './schema/common.ts'
+
+/** How hard a text is to read, beside what its reader is meant to take. */
+export interface TextLevel {
+  reader: Reader
+  counts: Counts
+  /** Undefined where the text holds no prose: a table or a drawing alone. */
+  level: Level | undefined
+  /** Undefined where no measure of the language is held against a limit. */
+  limit: ReadingLimit | undefined
+  /** Held against the limit, and beyond it. */
+  tooHard: boolean
+}
+
+export type PageLevel = TextLevel & ReadPage
+
+/** Measures texts of a machine, with the words that it counts in its own way. */
+export function levelReader({ file }: Pick<LinkedMachine, 'file'>): (text: ReadText, reader: Reader) => TextLevel {
+  const counterIn = remembered((language: string) => {
+    const own = Object.entries(file.ownWords?.[language] ?? {})
+    return sentenceCounter(language, new Map(own.map(([word, syllables]) => [word.toLowerCase(), syllables])))
+  })
+  return ({ language, blocks }, reader) => {
+    const counts = counterIn(language)(blocks.flatMap(({ sentences }) => countedSentences(sentences)))
+    const found = levelOf(counts, language)
+    const level = 'none' in found ? undefined : found
+    const limit = readingLimit({ file }, reader, language)
+    return { reader, counts, level, limit, tooHard: level !== undefined && limit?.measure === level.measure && isTooHard(level, limit.value) }
+  }
+}
+
+/** The level of every text of the pages. */
+export function pageLevels(machine: Pick<LinkedMachine, 'file'>, pages: readonly ReadPage[]): PageLevel[] {
+  const levelFor = levelReader(machine)
+  return pages.map((read) => ({ ...read, ...levelFor(read, readerOf(read.page)) }))
+}
