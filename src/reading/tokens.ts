@@ -36,7 +36,7 @@ export function tokensOf(text: string, start = 0, end = text.length): Token[] {
       tokens.push(tokenOf(text, chunk, chunks[after] as Chunk, 'abbreviation'))
       index += 2
     } else {
-      if (kind !== undefined) tokens.push(tokenOf(text, chunk, chunk, kind))
+      if (kind !== undefined && !isTimesSign(chunks, index)) tokens.push(tokenOf(text, chunk, chunk, kind))
       index = after
     }
   }
@@ -110,6 +110,12 @@ function endOfMeasure(text: string, chunks: readonly Chunk[], at: number): numbe
 function isMeantAsUnit(text: string, number: Chunk, unit: Chunk): boolean {
   if (unit.text !== 'in') return true
   return unit.end < unit.to || unit.to === text.length || /^\d*[.,]\d+$|\//.test(number.text)
+}
+
+/** The x of `M8 x 25` and `3 x 400 V` stands for ×, which is no word. */
+function isTimesSign(chunks: readonly Chunk[], at: number): boolean {
+  if (chunks[at]?.text !== 'x') return false
+  return /\d$/.test(chunks[at - 1]?.text ?? '') && /^\d/.test(chunks[at + 1]?.text ?? '')
 }
 
 /** `z. B.`, `J. P.`: letters with dots, set apart. */

@@ -69,7 +69,8 @@ test.each(['en', 'es', 'de', 'fr'])('in %s every word has at least one syllable 
   )
 })
 
-describe('English words against the dictionary', () => {
+// Tens of thousands of words: more than the usual time on a busy computer.
+describe('English words against the dictionary', { timeout: 60_000 }, () => {
   const gold = ordinaryWords()
   const dictionary = dictionaryCounts()
   const handCounts = new Map(

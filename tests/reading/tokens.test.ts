@@ -49,6 +49,7 @@ const kinds = (text: string) => tokensOf(text).map(({ text: token, kind }) => (k
 
 describe('what is no ordinary word', () => {
   test.each([
+    ['M8 x 25 and M8 × 25, axis x', ['M8=identifier', '25=number', 'and', 'M8=identifier', '25=number', 'axis', 'x=identifier']],
     ['78 dB(A) on a 24 V c.c.', ['78 dB(A=measure', 'on', 'a', '24 V c.c=measure']],
     [
       'Set it to 24 V DC, 24VDC, 24 V d.c. or 230 V AC.',
@@ -119,9 +120,9 @@ test.each([
   ['', 'etc. ', ''],
 ])('takes a long text apart in time: %s%s…%s', (before, middle, after) => {
   const text = before + middle.repeat(100_000) + after
-  const start = performance.now()
+  const start = process.cpuUsage()
   sentencesOf({ kind: 'paragraph', text }, 'en')
-  expect(performance.now() - start).toBeLessThan(3000)
+  expect(process.cpuUsage(start).user / 1e6).toBeLessThan(3)
 })
 
 describe('any text at all', () => {

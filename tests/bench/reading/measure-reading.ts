@@ -4,6 +4,8 @@ import { segment } from 'sentencex'
 import { syllable } from 'syllable'
 import type { Block } from '../../../src/reading/block.ts'
 import { countedSentences, countsOf, sentenceCounter } from '../../../src/reading/counts.ts'
+import { fleschKincaidGrade } from '../../../src/reading/formulas/english.ts'
+import type { FormulaCounts } from '../../../src/reading/formulas/formula.ts'
 import { ordinaryWords } from '../../../src/reading/make/english-exceptions.ts'
 import { findExceptions, type Gold } from '../../../src/reading/make/find-exceptions.ts'
 import { dictionaryCounts } from '../../../src/reading/make/word-lists.ts'
@@ -17,7 +19,7 @@ const linesOf = (name: string) => readFileSync(`tests/fixtures/reading/${name}`,
 
 /** Syllables and sentences beside libraries of the registry, and what counting costs. */
 export function measureReading(): string {
-  return [...syllableTable(), '', ...sentenceTable(), '', ...costLines(), ''].join('\n')
+  return [...syllableTable(), '', ...sentenceTable(), '', ...gradeLines(), '', ...costLines(), ''].join('\n')
 }
 
 function syllableTable(): string[] {
@@ -86,7 +88,31 @@ function sentenceTable(): string[] {
   ]
 }
 
-const passages = JSON.parse(readFileSync('tests/fixtures/reading/passages.json', 'utf8')) as { blocks?: Block[] }[]
+interface Passage {
+  blocks?: Block[]
+  scores: { fleschKincaidGrade: [low: number, high: number] }
+}
+
+const passages = JSON.parse(readFileSync('tests/fixtures/reading/passages.json', 'utf8')) as Passage[]
+
+/** How far the grade of a passage is from that of a count by hand, on average. */
+function gradeLines(): string[] {
+  const counted = passages.flatMap(({ blocks, scores }) => (blocks ? [{ blocks, range: scores.fleschKincaidGrade }] : []))
+  const meanOff = (gradeOf: (blocks: readonly Block[]) => number) => {
+    const off = counted.map(({ blocks, range: [low, high] }) => Math.max(0, low - gradeOf(blocks), gradeOf(blocks) - high))
+    return (off.reduce((sum, its) => sum + its, 0) / off.length).toFixed(2)
+  }
+  const ours = (blocks: readonly Block[]) => fleschKincaidGrade.value(countsOf(blocks, 'en') as FormulaCounts)
+  const theirs = (blocks: readonly Block[]) => {
+    const sentences = blocks.flatMap(({ text }) => [...intl.segment(text)])
+    const words = sentences.flatMap(({ segment: text }) => text.match(/[\p{L}\p{N}]\S*/gu) ?? [])
+    const syllables = words.reduce((sum, word) => sum + syllable(word), 0)
+    return fleschKincaidGrade.value({ words: words.length, sentences: sentences.length, syllables })
+  }
+  return [
+    `Flesch–Kincaid grade of ${counted.length} passages, mean distance from a count by hand: ours ${meanOff(ours)}; Intl.Segmenter, words at spaces and syllable 5.0.1: ${meanOff(theirs)}.`,
+  ]
+}
 
 function costLines(): string[] {
   const blocks = passages.flatMap((passage) => passage.blocks ?? [])
