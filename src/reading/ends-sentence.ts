@@ -1,7 +1,8 @@
 import type { Span } from './block.ts'
 import type { Abbreviations } from './language/abbreviations.ts'
 
-const wordBefore = /[^\s"'“”‘’«»()[\]]+$/
+// An apostrophe is part of a word (`doesn't`), a quotation mark at its start is not.
+const wordBefore = /(?<![^\s"'“”‘’«»()[\]])[^\s"'“”‘’«»()[\]][^\s"“”«»()[\]]*$/
 const nextWord = /[\p{L}\p{N}'’-]+/uy
 
 /** Whether the end mark at `mark` (with closing quotes and brackets) ends the sentence that starts at `start`. */

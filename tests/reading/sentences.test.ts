@@ -63,6 +63,9 @@ describe('places', () => {
 })
 
 test.each([
+  ["The pump doesn't. In this case, wait.", ["The pump doesn't.", 'In this case, wait.']],
+  ['It was built in the 70’s. At that time it ran.', ['It was built in the 70’s.', 'At that time it ran.']],
+  ["Set it to 'A'. Then wait.", ["Set it to 'A'.", 'Then wait.']],
   ['', []],
   [' … ', []],
   ['Oil level', ['Oil level']],
