@@ -16,6 +16,7 @@ import { positionDoesNotIsolate } from './rules/position-does-not-isolate.ts'
 import { sourceWithoutIsolation } from './rules/source-without-isolation.ts'
 import { stepBesideLockout } from './rules/step-beside-lockout.ts'
 import { stepMissingInTranslation } from './rules/step-missing-in-translation.ts'
+import { stepWaitTooShort } from './rules/step-wait-too-short.ts'
 import { storeNotStored } from './rules/store-not-stored.ts'
 import { storedEnergyWithoutRelease } from './rules/stored-energy-without-release.ts'
 import { taskWithoutLockout } from './rules/task-without-lockout.ts'
@@ -42,6 +43,7 @@ export const energyRules: readonly Rule[] = [
   sourceWithoutIsolation,
   stepBesideLockout,
   stepMissingInTranslation,
+  stepWaitTooShort,
   storeNotStored,
   storedEnergyWithoutRelease,
   taskWithoutLockout,
