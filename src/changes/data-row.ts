@@ -75,9 +75,17 @@ function dataRow(cells: readonly (readonly [string, unknown])[], place: Place | 
 }
 
 /** A store with what its author gave: `capacitor DR101, capacitance 470 µF`. */
-function storeText({ kind, of, quantities, given, surface, type, makersRatio }: EnergyStore): string {
+function storeText({ kind, of, quantities, given, surface, liquid, type, makersRatio }: EnergyStore): string {
   const measured = Object.entries(quantities).map(([name, { value, unit }]) => `${name} ${value} ${unit.value}`)
-  const other = { type, surface, exponent: given.adiabaticExponent ?? given.polytropicExponent, ratio: makersRatio }
+  const other = {
+    type,
+    surface,
+    liquid,
+    exponent: given.adiabaticExponent ?? given.polytropicExponent,
+    'critical ratio': given.criticalRatio,
+    'discharge coefficient': given.dischargeCoefficient,
+    ratio: makersRatio,
+  }
   const rest = Object.entries(other).flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${value}`]))
   return [of ? `${kind} ${of.value}` : kind, ...measured, ...rest].join(', ')
 }

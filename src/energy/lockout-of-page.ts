@@ -40,12 +40,12 @@ export function lockoutOfPage(page: Page<'lockout'>, graph: Graph, body: Root = 
 
 /**
  * The wait that a sequence holds for a source, or what is missing for it. None where an act makes it harmless, where
- * nothing is said of what it stores, and where a hot body would cool by itself: it is drained, or measured until it is cool.
+ * nothing is said of what it stores, where the time to vent a receiver is not known: its gauge tells, and where a hot body would cool by itself: it is drained, or measured until it is cool.
  */
 export function waitInSequence(source: EnergySource): Wait | NotComputed | undefined {
   const wait = waitOfSource(source)
   if (!wait) return undefined
-  if ('notComputed' in wait) return wait.notComputed.includes('store') ? undefined : wait
+  if ('notComputed' in wait) return wait.notComputed.includes('store') || source.stores.every(({ kind }) => kind === 'receiver') ? undefined : wait
   return wait.of === 'hot-body' && wait.basis === 'computed' ? undefined : wait
 }
 

@@ -1,19 +1,24 @@
 import { accumulatorEnergy } from './accumulator.ts'
 import { burnThresholdC, type Surface } from './burn-threshold.ts'
 import { capacitorEnergy } from './capacitor.ts'
+import { chargedByLine } from './charged-by-line.ts'
 import { compressedLiquidEnergy } from './compressed-liquid.ts'
 import { standardAtmospherePa } from './constants.ts'
 import { coolDownTime } from './cool-down.ts'
+import { dcBusPeak } from './dc-bus-peak.ts'
 import { dischargeTime } from './discharge.ts'
+import { boilingWater, flashFraction } from './flash-steam.ts'
 import { isentropicGasEnergy } from './gas-energy.ts'
 import type { InputName } from './inputs.ts'
 import type { Result } from './law.ts'
+import { oilDischargeTime } from './oil-discharge-time.ts'
 import { raisedLoadEnergy } from './raised-load.ts'
 import { residualVoltage, residualVoltageV } from './residual-voltage.ts'
 import { rotorEnergy } from './rotor.ts'
 import { runDownTime, viscousRunDownTime } from './run-down.ts'
 import { springEnergy, torsionSpringEnergy } from './spring.ts'
 import { vacuumEnergy } from './vacuum.ts'
+import { ventTime, ventTimeByArea } from './vent-time.ts'
 
 export type StoreKind =
   | 'capacitor'
@@ -35,6 +40,7 @@ export interface Store {
   /** Of a hot body that is touched. */
   surface?: Surface | undefined
   contactS?: number | undefined
+  liquid?: 'water' | undefined
 }
 
 /** Energy in joule that a store holds; undefined for the kinds that have no law. */
@@ -42,7 +48,7 @@ export function energyOfStore({ kind, given }: Store): Result | undefined {
   const all = { ...nothing, ...given }
   switch (kind) {
     case 'capacitor':
-      return capacitorEnergy(all)
+      return capacitorEnergy(chargedByLine(all))
     case 'receiver':
       return isentropicGasEnergy(all)
     case 'accumulator':
@@ -70,9 +76,10 @@ export function waitOfStore({ kind, given, surface, contactS }: Store): Result |
   const all = { ...nothing, ...given }
   switch (kind) {
     case 'capacitor': {
-      const rule = residualVoltage(all)
+      const charged = chargedByLine(all)
+      const rule = residualVoltage(charged)
       if ('verdict' in rule && rule.verdict === 'charge-exempt' && !rule.time) return undefined
-      return dischargeTime({ ...all, limitVoltageV: all.limitVoltageV ?? residualVoltageV })
+      return dischargeTime({ ...charged, limitVoltageV: charged.limitVoltageV ?? residualVoltageV })
     }
     case 'rotor':
       return all.viscousDragNmsPerRad === undefined ? runDownTime(all) : viscousRunDownTime(all)
@@ -80,9 +87,21 @@ export function waitOfStore({ kind, given, surface, contactS }: Store): Result |
       const thresholdC = surface !== undefined && contactS !== undefined ? burnThresholdC(surface, contactS) : undefined
       return coolDownTime({ ...all, harmlessK: all.harmlessK ?? (thresholdC === undefined ? undefined : thresholdC + 273.15) })
     }
+    case 'receiver':
+      return all.effectiveAreaM2 === undefined ? ventTime(all) : ventTimeByArea(all)
+    case 'accumulator':
+      return oilDischargeTime({ ...all, prechargePa: absolute(all.prechargePa), highestPressurePa: absolute(all.highestPressurePa) })
     default:
       return undefined
   }
+}
+
+/** What else is computed of a store, besides energy and time: the voltage of a bus, the share of hot water that turns to steam. */
+export function furtherOfStore({ kind, given, liquid }: Store): Result | undefined {
+  if (kind === 'capacitor' && given.startVoltageV === undefined && given.lineVoltageV !== undefined)
+    return dcBusPeak({ lineVoltageV: given.lineVoltageV })
+  if (kind !== 'hot-body' || liquid !== 'water' || given.liquidEnthalpyJPerKg === undefined) return undefined
+  return flashFraction({ liquidEnthalpyJPerKg: given.liquidEnthalpyJPerKg, ...boilingWater })
 }
 
 const absolute = (gaugePa: number | undefined) => (gaugePa === undefined ? undefined : gaugePa + standardAtmospherePa)
@@ -92,9 +111,17 @@ const nothing = {
   capacitanceF: undefined,
   resistanceOhm: undefined,
   startVoltageV: undefined,
+  lineVoltageV: undefined,
   limitVoltageV: undefined,
   gaugePressurePa: undefined,
   volumeM3: undefined,
+  sonicConductanceM3PerSPa: undefined,
+  effectiveAreaM2: undefined,
+  criticalRatio: undefined,
+  harmlessPressurePa: undefined,
+  orificeAreaM2: undefined,
+  dischargeCoefficient: undefined,
+  densityKgPerM3: undefined,
   adiabaticExponent: undefined,
   prechargePa: undefined,
   highestPressurePa: undefined,

@@ -24,12 +24,15 @@ const steps: Readonly<Record<string, readonly Step[]>> = {
     ['GPa', 1e9, Number.POSITIVE_INFINITY],
   ],
   'm³': [['l', 1e-3, 1]],
+  'm²': [['mm²', 1e-6, 1]],
+  'm³/(s·Pa)': [['dm³/(s·bar)', 1e-8, Number.POSITIVE_INFINITY]],
   m: [['mm', 1e-3, 1]],
   J: [
     ['J', 1, 1e3],
     ['kJ', 1e3, 1e6],
     ['MJ', 1e6, Number.POSITIVE_INFINITY],
   ],
+  'J/kg': [['kJ/kg', 1e3, Number.POSITIVE_INFINITY]],
   s: [
     ['s', 1, 600],
     ['min', 60, 36_000],

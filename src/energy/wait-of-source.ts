@@ -26,7 +26,7 @@ export interface Wait {
 /**
  * How long a source must be left before it is harmless. `notComputed` names what is missing: `store` where nothing is
  * known of what it stores. Undefined where there is nothing to wait for: it stores nothing, or only an act makes it
- * harmless (a raised load, a spring, a receiver that is vented).
+ * harmless (a raised load, a spring).
  */
 export function waitOfSource({ stored, stores, waitS }: StoringSource): Wait | NotComputed | undefined {
   if (!stored) return undefined

@@ -22,6 +22,8 @@ export function storeFrom(input: StoreInput, at: Path, yaml: YamlValue): EnergyS
     const exponent = input.adiabaticExponent ?? (input.gas === undefined ? undefined : diatomicExponent)
     if (exponent !== undefined) given.adiabaticExponent = exponent
   }
+  if (input.kind === 'receiver' && input.criticalRatio !== undefined) given.criticalRatio = input.criticalRatio
+  if (input.kind === 'accumulator' && input.dischargeCoefficient !== undefined) given.dischargeCoefficient = input.dischargeCoefficient
   if (input.kind === 'accumulator' && input.exponent !== undefined) given.polytropicExponent = input.exponent
   return {
     kind: input.kind,
@@ -33,6 +35,7 @@ export function storeFrom(input: StoreInput, at: Path, yaml: YamlValue): EnergyS
     ),
     surface: input.kind === 'hot-body' ? input.surface : undefined,
     contactS: given.contactS,
+    liquid: input.kind === 'hot-body' ? input.liquid : undefined,
     type: input.kind === 'accumulator' ? input.type : undefined,
     makersRatio: input.kind === 'accumulator' ? input.makersRatio : undefined,
   }

@@ -14,6 +14,7 @@ export interface EnergyStore {
   quantities: Readonly<Record<string, { value: number; unit: Located<string> }>>
   surface: Extract<StoreInput, { kind: 'hot-body' }>['surface']
   contactS: number | undefined
+  liquid: Extract<StoreInput, { kind: 'hot-body' }>['liquid']
   type: Extract<StoreInput, { kind: 'accumulator' }>['type']
   makersRatio: number | undefined
 }

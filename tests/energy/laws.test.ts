@@ -10,6 +10,7 @@ import * as steam from '../../src/energy/flash-steam.ts'
 import * as gas from '../../src/energy/gas-energy.ts'
 import { type InputName, inputKinds } from '../../src/energy/inputs.ts'
 import { isComputed, type Result } from '../../src/energy/law.ts'
+import * as oilDischarge from '../../src/energy/oil-discharge-time.ts'
 import * as pressureTest from '../../src/energy/pressure-test.ts'
 import * as load from '../../src/energy/raised-load.ts'
 import * as rotor from '../../src/energy/rotor.ts'
@@ -18,6 +19,7 @@ import * as runDown from '../../src/energy/run-down.ts'
 import * as spring from '../../src/energy/spring.ts'
 import { energyOfStore, type Store, type StoreKind, waitOfStore } from '../../src/energy/store.ts'
 import * as vacuum from '../../src/energy/vacuum.ts'
+import * as vent from '../../src/energy/vent-time.ts'
 import { waitOfSource } from '../../src/energy/wait-of-source.ts'
 
 type Inputs = Record<InputName, number | undefined>
@@ -38,6 +40,8 @@ const laws = Object.entries({
   ...runDown,
   ...spring,
   ...vacuum,
+  ...vent,
+  ...oilDischarge,
 }).flatMap(([name, it]) => (typeof it === 'function' ? [[name, it as (given: Inputs) => Result] as const] : []))
 
 /** Any numbers at all. */
@@ -92,6 +96,7 @@ describe.each(laws)('%s', (_, law) => {
       scaledDistance: 20,
       lowestPressurePa: 1,
       highestPressurePa: 1e12,
+      prechargePa: 1e6,
     })
     if (!isComputed(result)) throw new Error(JSON.stringify(result))
     for (const { letter } of result.inputs) expect(result.formula).toContain(letter)

@@ -24,7 +24,9 @@ test('nothing known of what it stores', () => {
 })
 
 test('what only an act makes harmless', () => {
-  expect(waitOfSource({ stored: true, stores: [receiver], waitS: undefined })).toBeUndefined()
+  expect(waitOfSource({ stored: true, stores: [receiver], waitS: undefined })).toEqual({
+    notComputed: ['sonicConductance', 'criticalRatio', 'harmlessAt'],
+  })
   expect(waitOfSource({ stored: true, stores: [receiver], waitS: 90 })).toMatchObject({ seconds: 90, basis: 'stated' })
 })
 

@@ -2,14 +2,23 @@ import { describe, expect, test } from 'vitest'
 import type { EnergyStore } from '../../src/model/energy-store.ts'
 import type { EnergySource } from '../../src/model/machine.ts'
 import { waitLabel } from '../../src/site/parts/said.ts'
-import { energyText, waitText, workings } from '../../src/site/parts/stored-energy.ts'
+import { energyText, scaldText, waitText, workings } from '../../src/site/parts/stored-energy.ts'
 import { en } from '../../src/site/words/en.ts'
 import { es } from '../../src/site/words/es.ts'
 
 const place = { file: 'energy.yaml', line: 1, column: 1, endLine: 1, endColumn: 1 }
 
-function source(stores: Pick<EnergyStore, 'kind' | 'given'>[], rest: Partial<EnergySource> = {}): EnergySource {
-  const nothing = { place, of: undefined, quantities: {}, surface: undefined, contactS: undefined, type: undefined, makersRatio: undefined }
+function source(stores: (Pick<EnergyStore, 'kind' | 'given'> & Partial<EnergyStore>)[], rest: Partial<EnergySource> = {}): EnergySource {
+  const nothing = {
+    place,
+    of: undefined,
+    quantities: {},
+    surface: undefined,
+    contactS: undefined,
+    liquid: undefined,
+    type: undefined,
+    makersRatio: undefined,
+  }
   return {
     id: { value: 'bus', place },
     form: 'electrical',
@@ -86,6 +95,36 @@ test('the working shows formulas, results and inputs, each once', () => {
   ])
   expect(workings(source([noResistor]), 'en').map(({ results }) => results.length)).toEqual([1])
   expect(workings(source([bus], { stored: false }), 'en')).toEqual([])
+})
+
+test('the voltage of a bus is computed from its line, and shown', () => {
+  const byLine = { kind: 'capacitor', given: { capacitanceF: 4.7e-4, lineVoltageV: 440, resistanceOhm: 220e3 } } as const
+  expect(waitText(source([byLine]), en, 'en')?.text).toBe('Wait 5 min')
+  expect(workings(source([byLine]), 'en')[0]?.results).toEqual([
+    'V₀ = √2·V = 622.3\u202fV',
+    'E = C·V₀²/2 = 90.99\u202fJ',
+    't = R·C·ln(V₀/V) = 241.9\u202fs',
+  ])
+})
+
+test('of a hot liquid the time in which it scalds, of the hottest one', () => {
+  const water = (temperatureK: number) => ({ kind: 'hot-body', liquid: 'water', given: { temperatureK } }) as const
+  expect(scaldText(source([water(333.15), water(355.15)]), en)).toBe('Burns skin badly within 1 s, as tables of hot water say.')
+  expect(scaldText(source([water(333.15)]), es)).toBe('Quema gravemente la piel en 5 s, según tablas de agua caliente.')
+  for (const cool of [source([water(313.15)]), source([tank]), source([water(355.15)], { stored: false })])
+    expect(scaldText(cool, en)).toBeUndefined()
+})
+
+test('of water above 100 °C the share that turns to steam', () => {
+  const boiler = { kind: 'hot-body', liquid: 'water', given: { ...tank.given, temperatureK: 423.15, liquidEnthalpyJPerKg: 632.2e3 } } as const
+  expect(workings(source([boiler]), 'en')[0]?.results[0]).toBe('x = (h₁ − h₂)/r = 0.09444')
+})
+
+test('of a vent that is not known the time is not computed', () => {
+  const receiver = { kind: 'receiver', given: { gaugePressurePa: 6e5, volumeM3: 0.05, adiabaticExponent: 1.4 } } as const
+  expect(waitText(source([receiver]), en, 'en')?.text).toBe(
+    'Waiting time: not computed; missing: sonic conductance of the vent, critical pressure ratio of the vent, harmless at',
+  )
 })
 
 test.each([

@@ -1,4 +1,5 @@
 import type { Result } from '../../energy/law.ts'
+import type { EnergyStore } from '../../model/energy-store.ts'
 import { storing } from '../energy-stores.ts'
 import type { Rule } from '../rule.ts'
 
@@ -13,7 +14,7 @@ export const incompleteStore: Rule = {
     for (const { source, results } of storing(machine)) {
       for (const { store, energy, wait } of results) {
         // A time that the author states stands in for the computed one.
-        const forWait = source.waitS === undefined ? missingIn(wait) : []
+        const forWait = source.waitS === undefined && !isVentUnknown(store) ? missingIn(wait) : []
         const missing = [...new Set([...missingIn(energy), ...forWait])]
         if (missing.length === 0) continue
         const what = missingIn(energy).length === 0 ? 'waiting time' : forWait.length === 0 ? 'stored energy' : 'stored energy and waiting time'
@@ -34,3 +35,8 @@ export const incompleteStore: Rule = {
 }
 
 const missingIn = (result: Result | undefined) => (result && 'notComputed' in result ? result.notComputed : [])
+
+/** Of a vent that nobody says anything of no time is expected: the gauge tells when a receiver is empty. */
+const isVentUnknown = ({ kind, given }: EnergyStore) =>
+  kind === 'receiver' &&
+  [given.sonicConductanceM3PerSPa, given.effectiveAreaM2, given.criticalRatio, given.harmlessPressurePa].every((it) => it === undefined)

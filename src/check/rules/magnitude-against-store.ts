@@ -8,7 +8,19 @@ const rounding = 0.01
 /** A store takes the highest voltage, with the tolerance of the supply; the magnitude may be without it. Common practice. */
 const supplyTolerance = 0.1
 /** Quantities that say when a store is harmless, and not how much it holds. */
-const notHeld: ReadonlySet<string> = new Set(['harmlessAt', 'ambient', 'timeConstant', 'contact', 'brakingTorque'])
+const notHeld: ReadonlySet<string> = new Set([
+  'harmlessAt',
+  'ambient',
+  'timeConstant',
+  'contact',
+  'brakingTorque',
+  'lineVoltage',
+  'liquidEnthalpy',
+  'orificeArea',
+  'density',
+  'effectiveArea',
+  'sonicConductance',
+])
 
 interface Held {
   value: number

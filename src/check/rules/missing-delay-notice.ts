@@ -1,3 +1,4 @@
+import { chargedByLine } from '../../energy/charged-by-line.ts'
 import { enclosureLimitS, residualVoltage } from '../../energy/residual-voltage.ts'
 import type { EnergyStore } from '../../model/energy-store.ts'
 import { derivation, secondsText, storing } from '../energy-stores.ts'
@@ -32,7 +33,7 @@ export const missingDelayNotice: Rule = {
 
 /** The time of a capacitor that is too slow; whether it cannot be told. */
 function judged({ given }: EnergyStore) {
-  const { capacitanceF, resistanceOhm, startVoltageV } = given
+  const { capacitanceF, resistanceOhm, startVoltageV } = chargedByLine(given)
   const result = residualVoltage({ capacitanceF, resistanceOhm, startVoltageV })
   if (!('verdict' in result)) return { isUnknown: 'notComputed' in result, time: undefined }
   return { isUnknown: false, time: result.verdict === 'too-slow' ? result.time : undefined }

@@ -1,6 +1,7 @@
 import { inputKinds } from '../../energy/inputs.ts'
 import { isComputed, type Result } from '../../energy/law.ts'
-import { energyOfStore, waitOfStore } from '../../energy/store.ts'
+import { scaldWithinS } from '../../energy/scald.ts'
+import { energyOfStore, furtherOfStore, waitOfStore } from '../../energy/store.ts'
 import { inTradeUnits } from '../../energy/trade-units.ts'
 import { waitOfSource } from '../../energy/wait-of-source.ts'
 import type { EnergySource } from '../../model/machine.ts'
@@ -56,7 +57,9 @@ export function waitText(source: EnergySource, labels: Labels, language: string)
 export function workings({ stored, stores }: EnergySource, language: string): Working[] {
   if (!stored) return []
   return stores.flatMap((store): Working[] => {
-    const computed = [energyOfStore(store), waitOfStore(store)].flatMap((result) => (result && isComputed(result) ? [result] : []))
+    const computed = [furtherOfStore(store), energyOfStore(store), waitOfStore(store)].flatMap((result) =>
+      result && isComputed(result) ? [result] : [],
+    )
     if (computed.length === 0) return []
     const inputs = new Map(computed.flatMap((result) => result.inputs.map((input) => [input.name, input] as const)))
     return [
@@ -69,6 +72,15 @@ export function workings({ stored, stores }: EnergySource, language: string): Wo
       },
     ]
   })
+}
+
+/** In how many seconds a hot liquid of the source scalds; undefined where it has none, or the table gives no time for it. */
+export function scaldText({ stored, stores }: EnergySource, labels: Labels): string | undefined {
+  const temperatures = stored
+    ? stores.flatMap(({ liquid, given: { temperatureK } }) => (liquid && temperatureK !== undefined ? [temperatureK] : []))
+    : []
+  const seconds = temperatures.length > 0 ? scaldWithinS(Math.max(...temperatures) - 273.15) : undefined
+  return seconds === undefined ? undefined : fill(labels.scalds, { seconds })
 }
 
 function said(value: number, unit: string): string {

@@ -7,6 +7,7 @@ export const storedEnergyEn = {
   howComputed: 'How it is computed',
   noLaw: 'Not computed: no law gives a time for a chemical. Only the release and the proof count.',
   keepWatch: 'Until the work is done',
+  scalds: 'Burns skin badly within {seconds} s, as tables of hot water say.',
   noticeSays: 'The notice on the enclosure says {time}.',
 } as const
 
@@ -18,5 +19,6 @@ export const storedEnergyEs = {
   howComputed: 'Cómo se calcula',
   noLaw: 'No calculado: ninguna ley da un tiempo para un producto químico. Solo cuentan la descarga y la comprobación.',
   keepWatch: 'Hasta terminar el trabajo',
+  scalds: 'Quema gravemente la piel en {seconds} s, según tablas de agua caliente.',
   noticeSays: 'El aviso en la envolvente dice {time}.',
 } as const
