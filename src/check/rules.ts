@@ -31,6 +31,7 @@ import { emptyRange } from './rules/empty-range.ts'
 import { exchangedDescriptions } from './rules/exchanged-descriptions.ts'
 import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
+import { gapTooSmall } from './rules/gap-too-small.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { harmAgainstHazard } from './rules/harm-against-hazard.ts'
 import { incompleteHazard } from './rules/incomplete-hazard.ts'
@@ -57,6 +58,7 @@ import { readingAgainstSignal } from './rules/reading-against-signal.ts'
 import { repeatedMessage } from './rules/repeated-message.ts'
 import { revisionAgainstRegister } from './rules/revision-against-register.ts'
 import { riskWithoutMessage } from './rules/risk-without-message.ts'
+import { safetyDistanceTooShort } from './rules/safety-distance-too-short.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { secondSignalWord } from './rules/second-signal-word.ts'
 import { sectionMessageAfterStep } from './rules/section-message-after-step.ts'
@@ -163,6 +165,7 @@ export const rules: readonly Rule[] = [
   exchangedDescriptions,
   fewerSignalsThanOthers,
   formatWithoutSetting,
+  gapTooSmall,
   halfPosition,
   harmAgainstHazard,
   incompleteHazard,
@@ -189,6 +192,7 @@ export const rules: readonly Rule[] = [
   repeatedMessage,
   revisionAgainstRegister,
   riskWithoutMessage,
+  safetyDistanceTooShort,
   sameAlarmText,
   secondSignalWord,
   sectionMessageAfterStep,

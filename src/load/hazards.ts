@@ -1,6 +1,6 @@
-import type { Hazard } from '../model/hazard.ts'
+import type { Hazard, Safeguard } from '../model/hazard.ts'
 import type { Reference } from '../model/machine.ts'
-import { type HazardInput, hazardsFile } from '../model/schema/hazards-file.ts'
+import { type HazardInput, hazardsFile, type SafeguardInput } from '../model/schema/hazards-file.ts'
 import type { Words } from '../model/words.ts'
 import type { Located } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
@@ -13,11 +13,12 @@ type Named = Omit<Reference, 'page'>
 
 interface LoadedHazards {
   hazards: Hazard[]
+  safeguards: Safeguard[]
   references: Named[]
   readable: boolean
 }
 
-export const noHazards: LoadedHazards = { hazards: [], references: [], readable: false }
+export const noHazards: LoadedHazards = { hazards: [], safeguards: [], references: [], readable: false }
 
 /** The hazards of `hazards.yaml` and what they name. */
 export function loadHazards(source: SourceText, sourceLanguage: string, sink: Sink): LoadedHazards {
@@ -25,7 +26,24 @@ export function loadHazards(source: SourceText, sourceLanguage: string, sink: Si
   const file = yaml && checkShape(hazardsFile, yaml, sink, 'the file')
   if (!yaml || !file) return noHazards
   const hazards = file.hazards.map((it, index) => hazardOf(it, ['hazards', index], yaml, sourceLanguage))
-  return { hazards, references: hazards.flatMap(namedBy), readable: true }
+  const safeguards = (file.safeguards ?? []).map((it, index) => safeguardOf(it, ['safeguards', index], yaml, sourceLanguage))
+  return { hazards, safeguards, references: [...hazards.flatMap(namedBy), ...safeguards.flatMap(namedBySafeguard)], readable: true }
+}
+
+function safeguardOf(it: SafeguardInput, at: Path, yaml: YamlValue, sourceLanguage: string): Safeguard {
+  const { text, texts } = locator(yaml, sourceLanguage)
+  return {
+    tag: text(it.tag, [...at, 'tag']),
+    stopTimeS: it.stopTimeS,
+    distanceMm: { value: it.distanceMm, place: yaml.placeOf([...at, 'distanceMm']) },
+    device: deviceOf(it),
+    fits: texts(it.fits ?? [], [...at, 'fits']),
+  }
+}
+
+function deviceOf(it: SafeguardInput): Safeguard['device'] {
+  if (it.kind === 'light-curtain') return { kind: it.kind, resolutionMm: it.resolutionMm }
+  return it.kind === 'two-hand-control' ? { kind: it.kind, covered: it.covered ?? false } : { kind: it.kind }
 }
 
 function hazardOf(it: HazardInput, at: Path, yaml: YamlValue, sourceLanguage: string): Hazard {
@@ -51,10 +69,18 @@ function hazardOf(it: HazardInput, at: Path, yaml: YamlValue, sourceLanguage: st
     residualPlace: yaml.placeOf([...at, 'residual']),
     builtIn: each(it.builtIn, 'builtIn'),
     user: each(it.user, 'user'),
+    gap: it.gap && { part: it.gap.part, mm: { value: it.gap.mm, place: yaml.placeOf([...at, 'gap', 'mm']) } },
     assessment: text(it.assessment, [...at, 'assessment']),
     symbols: texts(it.symbols ?? [], [...at, 'symbols']),
     fits: texts(it.fits ?? [], [...at, 'fits']),
   }
+}
+
+function namedBySafeguard({ tag, fits }: Safeguard): Named[] {
+  return [
+    { kind: 'tag', id: tag.value, place: tag.place, fits: fits.map(({ value }) => value), listed: true },
+    ...fits.map(({ value, place }): Named => ({ kind: 'option', id: value, place, fits: [] })),
+  ]
 }
 
 function namedBy({ areas, tags, tasks, caution, fits }: Hazard): Named[] {

@@ -54,8 +54,8 @@ function linkUnit(
 ): Machine {
   const { pages, broken, references, ...rest } = everything
   const isFitted = fittedTo(unit)
-  const { devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards } = rest
-  const from = [rest.file, devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards]
+  const { devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards, safeguards } = rest
+  const from = [rest.file, devices, signals, spares, cards, parts, drawings, alarms, formats, points, energy, hazards, safeguards]
   const data = kept('data', from, () => fittedData(rest, isFitted))
   const absent: Absent = new Map(broken.map(({ name, place }) => [name, { reason: 'broken', place, fits: [] }]))
   for (const [name, why] of data.absent) absent.set(name, why)
@@ -127,6 +127,7 @@ function fittedData(rest: Omit<Everything, 'pages' | 'broken' | 'references'>, i
     points: keep(rest.points, 'point', ({ point }) => point).filter((point) => uses(energy, point) || !uses(rest.energy, point)),
     energy,
     hazards: rest.hazards && keep(rest.hazards, 'hazard', ({ id }) => id),
+    safeguards: keep(rest.safeguards).filter(({ tag }) => !absent.has(`tag:${tag.value}`)),
   }
 }
 

@@ -174,6 +174,7 @@ export function loadMachine(
     points: energy.points,
     energy: energy.sources,
     hazards: file.data.hazards ? hazards.hazards : undefined,
+    safeguards: hazards.safeguards,
     training: trained.training,
     terms: memory('terms', glossaries, sink, () => mergeTerms(glossaries.flatMap(({ terms }) => terms))),
     pages: pages.pages,

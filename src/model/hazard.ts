@@ -1,5 +1,5 @@
 import type { Located } from '../source/place.ts'
-import type { HazardGroup, lifePhases, probabilities, severities } from './schema/hazards-file.ts'
+import type { crushedParts, HazardGroup, lifePhases, probabilities, severities } from './schema/hazards-file.ts'
 import type { Words } from './words.ts'
 
 /** A hazard of the risk assessment, as hazards.yaml declares it. */
@@ -21,9 +21,23 @@ export interface Hazard {
   residualPlace: Located<string>['place']
   builtIn: readonly Words[]
   user: readonly Words[]
+  /** The smallest gap in mm that is left for a part of the body. */
+  gap: { part: (typeof crushedParts)[number]; mm: Located<number> } | undefined
   assessment: Located<string>
   /** ISO 7010 codes, as written. */
   symbols: readonly Located<string>[]
+  fits: readonly Located<string>[]
+}
+
+/** A protective device that stops the machine before a person reaches the danger. */
+export interface Safeguard {
+  tag: Located<string>
+  /** Time from the approach to standstill in s, of device and machine together. */
+  stopTimeS: number
+  /** From the device to the nearest danger. */
+  distanceMm: Located<number>
+  /** What else its least distance depends on: the resolution in mm of a light curtain. */
+  device: { kind: 'light-curtain'; resolutionMm: number } | { kind: 'two-hand-control'; covered: boolean } | { kind: 'pressure-mat' }
   fits: readonly Located<string>[]
 }
 

@@ -2,7 +2,7 @@ import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import type { EnergyStore } from './energy-store.ts'
-import type { Hazard } from './hazard.ts'
+import type { Hazard, Safeguard } from './hazard.ts'
 import type { InputFile } from './input-file.ts'
 import type { JsxElement } from './mdx-elements.ts'
 import type { BareNumber } from './prose/bare-numbers.ts'
@@ -260,6 +260,8 @@ export interface Machine {
   energy: readonly EnergySource[]
   /** Hazards of the risk assessment; undefined where machine.yaml names no list of them. */
   hazards: readonly Hazard[] | undefined
+  /** Protective devices with the distances at which they stand, of devices of this unit. */
+  safeguards: readonly Safeguard[]
   pages: readonly AnyPage[]
   terms: readonly Term[]
   training: TrainingFile

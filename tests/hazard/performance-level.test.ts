@@ -11,9 +11,9 @@ test.each([
   [2, 1, 2, 'd'],
   [2, 2, 1, 'd'],
   [2, 2, 2, 'e'],
-] as const)('S%d F%d P%d: %s', (s, f, p, level) => expect(requiredPerformanceLevel({ s, f, p })).toBe(level))
+] as const)('H09: S%d F%d P%d: %s', (s, f, p, level) => expect(requiredPerformanceLevel({ s, f, p })).toBe(level))
 
-test('a level decides no word: c occurs for both severities and asks which', () => {
+test('H10: a level decides no word: c occurs for both severities and asks which', () => {
   expect(wordBoundOf('c')).toEqual({ ask: 'severity' })
   expect((['a', 'b', 'd', 'e'] as const).map(wordBoundOf)).toEqual([{ most: 'caution' }, { most: 'caution' }, { most: 'danger' }, { most: 'danger' }])
 })

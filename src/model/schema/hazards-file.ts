@@ -22,6 +22,29 @@ export const lifePhases = ['transport', 'installation', 'setting', 'operation', 
 export const severities = ['death-or-serious-injury', 'minor-or-moderate-injury', 'property-damage'] as const
 export const probabilities = ['will', 'could'] as const
 
+/** Parts of the body that a gap can crush. Source: ISO 13854, table 1. */
+export const crushedParts = ['body', 'head', 'leg', 'foot', 'toes', 'arm', 'hand', 'finger'] as const
+
+const stop = {
+  tag: identifier.describe('The protective device'),
+  stopTimeS: z.number().positive().describe('From the approach to standstill, device and machine together, as last measured'),
+  distanceMm: z.number().positive().describe('From the device to the nearest danger'),
+  fits: fits.optional(),
+}
+const safeguard = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('light-curtain'),
+    ...stop,
+    resolutionMm: z.number().positive().max(70).describe('Smallest thing that the curtain is sure to notice'),
+  }),
+  z.strictObject({
+    kind: z.literal('two-hand-control'),
+    ...stop,
+    covered: z.boolean().optional().describe('Covers keep everything but the hands from the buttons'),
+  }),
+  z.strictObject({ kind: z.literal('pressure-mat'), ...stop }),
+])
+
 const hazard = z.strictObject({
   id: z
     .string()
@@ -56,10 +79,21 @@ const hazard = z.strictObject({
   builtIn: z.array(words).describe('Measures that the builder has taken; empty where there is none'),
   user: z.array(words).min(1).describe('Measures that the user must take'),
   assessment: identifier.describe('Where it stands in the risk assessment: RA-400 no. 12'),
+  gap: z
+    .strictObject({
+      part: z.enum(crushedParts).describe('Part of the body that reaches into it; a hand is also wrist and fist'),
+      mm: z.number().positive().describe('Smallest width that is left'),
+    })
+    .optional()
+    .describe('Where a gap keeps parts from crushing people: how wide it stays'),
   symbols: z.array(identifier).optional().describe('ISO 7010 codes of the signs beside its message: W012'),
   fits: fits.optional(),
 })
 
-/** The schema of `hazards.yaml`: each hazard of the risk assessment that leaves a risk, once. */
-export const hazardsFile = z.strictObject({ hazards: z.array(hazard) })
+/** The schema of `hazards.yaml`: each hazard of the risk assessment that leaves a risk, once, and the distances of protective devices. */
+export const hazardsFile = z.strictObject({
+  hazards: z.array(hazard),
+  safeguards: z.array(safeguard).optional().describe('Protective devices that stop the machine before a person reaches the danger'),
+})
+export type SafeguardInput = z.infer<typeof safeguard>
 export type HazardInput = z.infer<typeof hazard>

@@ -1,5 +1,5 @@
 import type { SignalWord } from '../../hazard/signal-word.ts'
-import type { HazardGroup, lifePhases } from '../../model/schema/hazards-file.ts'
+import type { crushedParts, HazardGroup, lifePhases } from '../../model/schema/hazards-file.ts'
 import type { Labels } from '../words/labels.ts'
 
 /** What happens, in the words of the table, if a message of this word is not followed. */
@@ -20,6 +20,19 @@ export function hazardGroupLabel(labels: Labels, group: HazardGroup): string {
     environment: labels.hazardEnvironment,
     combination: labels.hazardCombination,
   }[group]
+}
+
+export function gapLabel(labels: Labels, part: (typeof crushedParts)[number]): string {
+  return {
+    body: labels.gapForBody,
+    head: labels.gapForHead,
+    leg: labels.gapForLeg,
+    foot: labels.gapForFoot,
+    toes: labels.gapForToes,
+    arm: labels.gapForArm,
+    hand: labels.gapForHand,
+    finger: labels.gapForFinger,
+  }[part]
 }
 
 export function lifePhaseLabel(labels: Labels, phase: (typeof lifePhases)[number]): string {
