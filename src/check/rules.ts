@@ -37,6 +37,7 @@ import { harmAgainstHazard } from './rules/harm-against-hazard.ts'
 import { incompleteHazard } from './rules/incomplete-hazard.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { injuryUnderNotice } from './rules/injury-under-notice.ts'
+import { instructionsAgainstLaw } from './rules/instructions-against-law.ts'
 import { languageWithoutSignalWords } from './rules/language-without-signal-words.ts'
 import { linkedHeadingWithoutId } from './rules/linked-heading-without-id.ts'
 import { lookAlikeTag } from './rules/look-alike-tag.ts'
@@ -171,6 +172,7 @@ export const rules: readonly Rule[] = [
   incompleteHazard,
   incompleteSafetyMessage,
   injuryUnderNotice,
+  instructionsAgainstLaw,
   languageWithoutSignalWords,
   linkedHeadingWithoutId,
   lookAlikeTag,

@@ -171,6 +171,8 @@ export function loadOwn(file: MachineFile, yaml: YamlValue): { name: Words; opti
       ...(file.plan.sheet ? { sheet: { value: file.plan.sheet, place: yaml.placeOf(['plan', 'sheet']) } } : {}),
     })
   }
+  for (const [chapter, id] of Object.entries(file.manual?.chapters ?? {}))
+    if (id !== undefined) references.push({ kind: 'page', id, place: inQuotes(yaml, ['manual', 'chapters', chapter]), fits: [] })
   const options = new Map(Object.entries(file.options ?? {}).map(([id, it]) => [id, words(it, ['options', id])]))
   return { name: words(file.name, ['name']), options, areas, references }
 }

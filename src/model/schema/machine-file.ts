@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { identifier, words } from './common.ts'
+import { manual } from './manual.ts'
 import { collections } from './pages.ts'
 
 /** Where one data file lies and what its columns are called. */
@@ -141,6 +142,7 @@ export const machineFile = z.strictObject({
     })
     .optional()
     .describe('How safety messages look; without it as ANSI Z535 has them'),
+  manual: manual.optional().describe('How the instructions are given with the machine, for the European Union'),
   rules: z
     .record(z.string(), z.enum(['error', 'warning', 'note']))
     .optional()

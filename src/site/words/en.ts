@@ -1,10 +1,12 @@
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
+import { instructionsEn } from './instructions.ts'
 import { safetyEn } from './safety/en.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
   ...enHazards,
+  ...instructionsEn,
   ...safetyEn,
   ...storedEnergyEn,
   languageName: 'English',
