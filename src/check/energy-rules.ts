@@ -5,6 +5,7 @@ import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
 import { delayNoticeAgainstWait } from './rules/delay-notice-against-wait.ts'
 import { energyWithoutHazard } from './rules/energy-without-hazard.ts'
 import { impossibleStore } from './rules/impossible-store.ts'
+import { incompleteCertificate } from './rules/incomplete-certificate.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
 import { incompleteStore } from './rules/incomplete-store.ts'
 import { inspectionOverdue } from './rules/inspection-overdue.ts'
@@ -32,6 +33,7 @@ export const energyRules: readonly Rule[] = [
   delayNoticeAgainstWait,
   energyWithoutHazard,
   impossibleStore,
+  incompleteCertificate,
   incompleteLockout,
   incompleteStore,
   inspectionOverdue,

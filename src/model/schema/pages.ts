@@ -54,11 +54,20 @@ export const pageSchemas = {
       .optional()
       .describe('For work by a group'),
     users: z.array(z.string().min(1)).optional().describe('People who use this procedure, where the site keeps that here'),
+    training: z
+      .array(z.strictObject({ employee: z.string().min(1), dates: z.array(z.iso.date()).describe('Days of the training, quoted') }))
+      .optional()
+      .describe('Training of those who use it, as certified, where the site keeps that here'),
     inspection: z
       .strictObject({
         machine: z.string().min(1).describe('Machine on which the procedure was used'),
         date: z.iso.date().describe('Day of the inspection'),
         employees: z.array(z.string().min(1)).min(1).describe('Employees included'),
+        affected: z
+          .array(z.string().min(1))
+          .min(1)
+          .optional()
+          .describe('Employees included who work near it and do not use it: needed where a tag stands in place of a lock'),
         inspector: z.string().min(1).describe('An authorised employee who does not use this procedure'),
       })
       .optional()

@@ -95,5 +95,6 @@ export const enLockout = {
   inspectionMachine: 'Machine',
   inspectionDate: 'Date',
   inspectionEmployees: 'Employees included',
+  inspectionAffected: 'Employees nearby included',
   inspectionInspector: 'Inspector',
 }

@@ -96,5 +96,6 @@ export const esLockout: { readonly [K in keyof typeof enLockout]: string } = {
   inspectionMachine: 'Máquina',
   inspectionDate: 'Fecha',
   inspectionEmployees: 'Empleados incluidos',
+  inspectionAffected: 'Empleados cercanos incluidos',
   inspectionInspector: 'Inspector',
 }
