@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
-import { fonts } from './fonts.ts'
+import { fontLicences, fonts } from './fonts.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
 
@@ -15,7 +15,7 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 const target = 'chrome80'
 
 /**
- * Writes `assets/`: one style sheet, the fonts and the classic scripts; `sheets/` with the drawings and
+ * Writes `assets/`: one style sheet, the fonts with their licences and the classic scripts; `sheets/` with the drawings and
  * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
  * and what is wrong with pictures.
  */
@@ -23,7 +23,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   const assets = join(siteDir, 'assets')
   mkdirSync(join(assets, 'fonts'), { recursive: true })
   const require = createRequire(import.meta.url)
-  for (const [name, file] of Object.entries(fonts)) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
+  for (const [name, file] of Object.entries({ ...fonts, ...fontLicences })) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
   const scripts = { 'head.js': 'scripts/head.ts', 'site.js': 'scripts/site.ts', 'search-ui.js': 'scripts/search/main.ts' }

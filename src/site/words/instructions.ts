@@ -19,6 +19,7 @@ export const instructionsEn = {
   chapterMisuse: 'What the machine must not be used for',
   chapterResidualRisks: 'Risks that are left',
   chapterProtectiveEquipment: 'Protective measures and equipment',
+  carries: 'Work of others in this manual, and its licences:',
   instructionsStated: 'The builder states these things and answers for them.',
 } as const
 
@@ -43,5 +44,6 @@ export const instructionsEs: { readonly [K in keyof typeof instructionsEn]: stri
   chapterMisuse: 'Para qué no debe usarse la máquina',
   chapterResidualRisks: 'Riesgos que quedan',
   chapterProtectiveEquipment: 'Medidas y equipos de protección',
+  carries: 'Obras de otros en este manual, y sus licencias:',
   instructionsStated: 'El fabricante declara todo esto y responde de ello.',
 }
