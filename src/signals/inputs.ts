@@ -1,4 +1,4 @@
-type Takes = 'more than zero' | 'zero or more' | 'any number' | 'one or more' | 'more than zero and at most one' | 'above −273.15'
+type Takes = 'more than zero' | 'zero or more' | 'any number' | 'more than zero and at most one' | 'above −273.15'
 
 interface InputKind {
   /** Its name without the unit, as data and messages call it. */
@@ -31,7 +31,6 @@ export const inputKinds = {
   targetLengthMm: above('targetLength', 'L', 'mm'),
   movingMPerS: above('targetSpeed', 'v', 'm/s'),
   speedPerMin: from('speed', 'n', 'min⁻¹'),
-  ratedSpeedPerMin: from('speed', 'n', 'min⁻¹'),
   synchronousPerMin: above('synchronousSpeed', 'nₛ', 'min⁻¹'),
 
   openVoltageV: above('openVoltage', 'U₀', 'V'),
@@ -51,7 +50,6 @@ export const inputKinds = {
   bleederOhm: above('bleeder', 'R_b', 'Ω'),
   inputCurrentAtOffMa: from('inputCurrentAtOff', 'I_off', 'mA'),
   offLimitV: above('offLimit', 'U_off', 'V'),
-  onLimitV: above('onLimit', 'U_on', 'V'),
   minimumLoadMa: from('minimumLoad', 'I_m', 'mA'),
   loadCurrentA: from('loadCurrent', 'I', 'A'),
 
@@ -114,19 +112,29 @@ export const inputKinds = {
   steinhartB: any('steinhartB', 'b', '1/K'),
   steinhartC: any('steinhartC', 'c', '1/K'),
 
+  setBar: above('setPoint', 's', 'bar'),
+  deadBandBar: from('deadBand', 'b', 'bar'),
+  fullScaleBar: above('fullScale', 'F', 'bar'),
   liquidM: from('liquidHeight', 'h', 'm'),
   densityKgPerM3: above('density', 'ρ', 'kg/m³'),
   gravityMPerS2: above('gravity', 'g', 'm/s²'),
+  pressureKpa: from('pressure', 'p', 'kPa'),
+  echoMs: from('echo', 't', 'ms'),
   airC: degrees('airTemperature', 'θ'),
   pulsesPerLitre: above('pulsesPerLitre', 'K', '1/l'),
   flowLPerMin: from('flow', 'Q', 'l/min'),
   pulses: from('pulses', 'N', '1'),
   pulsesPerTurn: above('pulsesPerTurn', 'p', '1'),
   frequencyHz: from('frequency', 'f', 'Hz'),
+  phaseA: above('phaseA', 'a', ''),
+  phaseB: above('phaseB', 'b', ''),
+  phaseC: above('phaseC', 'c', ''),
   poles: above('poles', 'p', '1'),
   boreMm: above('bore', 'D', 'mm'),
   pressureBar: from('pressure', 'p', 'bar'),
 
+  voltageShare: from('voltageShare', 'f', '1'),
+  ratedV: above('ratedVoltage', 'Uₙ', 'V'),
   coilV: above('coilVoltage', 'U', 'V'),
   coilW: above('coilPower', 'P', 'W'),
   coldOhm: above('coldResistance', 'R₂₀', 'Ω'),
@@ -137,7 +145,7 @@ export const inputKinds = {
 
 export type InputName = keyof typeof inputKinds
 /** A quantity that can be missing: `ratedDistance`, `supply`. */
-export type QuantityName = (typeof inputKinds)[InputName]['quantity']
+export type QuantityName = (typeof inputKinds)[InputName]['quantity'] | 'coilFeed' | 'coilElectronics'
 
 /** Whether a law can take the value. */
 export function canBe(name: InputName, value: number): boolean {
@@ -146,7 +154,6 @@ export function canBe(name: InputName, value: number): boolean {
     'any number': true,
     'more than zero': value > 0,
     'zero or more': value >= 0,
-    'one or more': value >= 1,
     'more than zero and at most one': value > 0 && value <= 1,
     'above −273.15': value > -273.15,
   }[inputKinds[name].takes]

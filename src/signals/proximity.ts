@@ -1,4 +1,5 @@
 import { law, type Quantity, type Result, type Stated } from './law.ts'
+import type { Refused } from './refusals.ts'
 import { atLeast, atMost, type Verdict } from './verdict.ts'
 
 export type ProximityPrinciple = 'inductive' | 'capacitive'
@@ -21,6 +22,13 @@ const fromMemory = (value: number): Stated => ({ value, basis: 'standard', fromM
 export const distanceFactors: Readonly<Record<ProximityPrinciple, DistanceFactors>> = {
   inductive: { assured: standardLimit(0.81), off: standardLimit(1.43), lowestUsable: standardLimit(0.81), highestUsable: standardLimit(1.21) },
   capacitive: { assured: fromMemory(0.72), off: fromMemory(1.54), lowestUsable: fromMemory(0.72), highestUsable: fromMemory(1.32) },
+}
+
+export type Sensing = ProximityPrinciple | 'magnetic' | 'ultrasonic' | 'photoelectric'
+
+/** The factors of a kind of sensing; refused for one that has no assured distance. */
+export function factorsOf(sensing: Sensing): DistanceFactors | Refused {
+  return sensing === 'inductive' || sensing === 'capacitive' ? distanceFactors[sensing] : { refused: 'no-assured-distance' }
 }
 
 /** One device at 23 °C and its rated voltage. Source: IEC 60947-5-2, effective operating distance. */
@@ -79,3 +87,9 @@ export const standardTargetSide = law({
   inputs: ['faceDiameterMm', 'ratedDistanceMm'],
   value: ({ faceDiameterMm, ratedDistanceMm }) => Math.max(faceDiameterMm, 3 * ratedDistanceMm),
 })
+
+/** The limits hold for a target of the standard side or more; undefined where they do, or a side is not known. */
+export function targetRefusal(targetSideMm: number | undefined, standardSideMm: number | undefined): Refused | undefined {
+  if (targetSideMm === undefined || standardSideMm === undefined || atLeast(targetSideMm, standardSideMm)) return undefined
+  return { refused: 'target-smaller-than-standard' }
+}

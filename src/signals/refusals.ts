@@ -8,7 +8,6 @@ export type RefusalId =
   | 'alternating-current-coil'
   | 'coil-with-electronics'
   | 'outside-class-range'
-  | 'light-curtain-2024'
   | 'safety-approval'
   | 'pnp-on-sourcing-input'
   | 'npn-on-sinking-input'

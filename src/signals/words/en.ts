@@ -150,7 +150,6 @@ export const en: SignalWords = {
     'alternating-current-coil': 'Not computed: the resistance of an a.c. coil says little about its current.',
     'coil-with-electronics': 'Not computed: a coil with electronics shows no resistance that means anything.',
     'outside-class-range': 'Not computed: the tolerance class does not reach to this temperature.',
-    'light-curtain-2024': 'Not computed: the tables of ISO 13855:2024 are not on record.',
     'safety-approval': 'Not judged: a reading shows that a signal arrives. It does not validate a safety function.',
     'pnp-on-sourcing-input': 'A PNP sensor cannot drive a sourcing input: the input reads 0 in every state.',
     'npn-on-sinking-input': 'An NPN sensor cannot drive a sinking input: the input reads 0 in every state.',

@@ -159,7 +159,6 @@ export const es: SignalWords = {
     'alternating-current-coil': 'No se calcula: la resistencia de una bobina de corriente alterna dice poco de su corriente.',
     'coil-with-electronics': 'No se calcula: una bobina con electrónica no muestra una resistencia que signifique algo.',
     'outside-class-range': 'No se calcula: la clase de tolerancia no llega a esta temperatura.',
-    'light-curtain-2024': 'No se calcula: no constan las tablas de ISO 13855:2024.',
     'safety-approval': 'No se juzga: una lectura muestra que llega una señal. No valida una función de seguridad.',
     'pnp-on-sourcing-input': 'Un sensor PNP no puede accionar una entrada de tipo fuente: la entrada lee 0 en todos los estados.',
     'npn-on-sinking-input': 'Un sensor NPN no puede accionar una entrada de tipo sumidero: la entrada lee 0 en todos los estados.',
