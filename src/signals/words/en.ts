@@ -155,4 +155,12 @@ export const en: SignalWords = {
     'npn-on-sinking-input': 'An NPN sensor cannot drive a sinking input: the input reads 0 in every state.',
     'not-this-pairing': 'This sensor does not go with this card.',
   },
+  unread: {
+    empty: 'Type a value with its unit.',
+    'no-number': 'This is no number.',
+    'not-one-number': 'Type the number without spaces or marks between thousands.',
+    'no-unit': 'Type the unit too: the same number means another thing in another unit.',
+    'unknown-unit': 'This unit is not known. Mind capital and small letters.',
+    'wrong-dimension': 'This unit measures something else.',
+  },
 }

@@ -164,4 +164,12 @@ export const es: SignalWords = {
     'npn-on-sinking-input': 'Un sensor NPN no puede accionar una entrada de tipo sumidero: la entrada lee 0 en todos los estados.',
     'not-this-pairing': 'Este sensor no es compatible con esta tarjeta.',
   },
+  unread: {
+    empty: 'Escriba un valor con su unidad.',
+    'no-number': 'Esto no es un número.',
+    'not-one-number': 'Escriba el número sin espacios ni signos de millar.',
+    'no-unit': 'Escriba también la unidad: el mismo número significa otra cosa en otra unidad.',
+    'unknown-unit': 'Esta unidad no se conoce. Distinga mayúsculas y minúsculas.',
+    'wrong-dimension': 'Esta unidad mide otra cosa.',
+  },
 }

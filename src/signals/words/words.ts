@@ -1,5 +1,6 @@
 import type { Level } from '../fault/level.ts'
 import type { FaultId, Indicator, Light, Point, Stretch, TargetState } from '../fault/row.ts'
+import type { UnreadReason } from '../read-quantity.ts'
 import type { RefusalId } from '../refusals.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
@@ -14,6 +15,7 @@ export interface SignalWords {
   states: Readonly<Record<TargetState, string>>
   levels: Readonly<Record<Level, string>>
   refusals: Readonly<Record<RefusalId, string>>
+  unread: Readonly<Record<UnreadReason, string>>
 }
 
 const tables: Readonly<Record<string, SignalWords>> = { en, es }
