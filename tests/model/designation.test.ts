@@ -142,3 +142,16 @@ describe('IEC 81346', () => {
     ['PS-101', '=W1+C2', 'PS-101'],
   ])('%s in the context %s', (written, context, expected) => expect(resolveIec81346(written, context)).toBe(expected))
 })
+
+// Source: IEC 81346-1, prefixes.
+test('DG-01, DG-02: aspects, a terminal, and a dot for a prefix that repeats', () => {
+  expect(parseIec81346('=M1+C2-BG12:4')).toEqual({
+    aspects: [
+      { prefix: '=', parts: ['M1'] },
+      { prefix: '+', parts: ['C2'] },
+      { prefix: '-', parts: ['BG12'] },
+    ],
+    terminal: '4',
+  })
+  expect(parseIec81346('-KF3.BG1')).toEqual({ aspects: [{ prefix: '-', parts: ['KF3', 'BG1'] }] })
+})

@@ -49,7 +49,7 @@ describe('loop budget', () => {
   test('AN-05: 13.6 mA over 250 Ω', () => expectValue(resistorVoltage({ currentMa: 13.6, loadOhm: 250 }), 3.4, 0.001))
 
   // Source: IEC 60228 for the cable.
-  test('AN-06 to AN-09: resistance, supply and what is left', () => {
+  test('AN-06, AN-07, AN-08, AN-09: resistance, supply and what is left', () => {
     const needs = { transmitterV: 12, highestCurrentMa: 22 }
     const most = valueIn(largestLoop({ ...needs, supplyV: 24 }))
     expect(most).toBeCloseTo(545.5, 1)
