@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { inputLimits } from '../../src/signals/digital-input.ts'
 import type { ContactSense, SwitchedCircuit } from '../../src/signals/fault/circuit.ts'
@@ -7,7 +8,7 @@ import type { FaultId, Indicator, Light, Point } from '../../src/signals/fault/r
 import { namurLimits } from '../../src/signals/namur.ts'
 import { outputLimits } from '../../src/signals/sensor-output.ts'
 import { languagesWithSignalWords, signalWords } from '../../src/signals/words/words.ts'
-import { simulate } from './simulated-circuit.ts'
+import { type Parts, simulate } from './simulated-circuit.ts'
 
 const limits = inputLimits['Type 1']
 
@@ -53,6 +54,33 @@ describe.each(circuits)('%s', (_, circuit) => {
     expect(notJudged).toEqual([])
     expect(fits).toBe(true)
     expect(diagnoses.slice(0, 2).map(({ row }) => row.id)).toContain(id)
+  })
+})
+
+/** Parts that a real circuit may have. */
+const parts: fc.Arbitrary<Parts> = fc
+  .record({
+    supplyV: fc.double({ min: 20.4, max: 28.8, noNaN: true }),
+    wireOhm: fc.double({ min: 0.1, max: 5, noNaN: true }),
+    inputOhm: fc.double({ min: 3000, max: 10_000, noNaN: true }),
+    sensorOhm: fc.double({ min: 1600, max: 8000, noNaN: true }),
+    switchShare: fc.double({ min: 0.005, max: 0.12, noNaN: true }),
+  })
+  .map(({ switchShare, ...rest }) => ({ ...rest, switchOhm: switchShare * rest.inputOhm }))
+
+describe.each(circuits)('%s, with any parts, supply and type of input', (_, circuit) => {
+  const table = faultTable(circuit)
+  const rows = 'refused' in table ? [] : table.map(({ id }) => id)
+
+  test.each(rows)('%s is among the first three, and healthy first where it is', (id) => {
+    fc.assert(
+      fc.property(parts, fc.constantFrom('Type 1', 'Type 2', 'Type 3'), (made, type) => {
+        const own = { ...circuit, supplyV: made.supplyV, limits: inputLimits[type] }
+        const first = ids(simulate(own, id, inputLimits[type], made), own).slice(0, id === 'healthy' ? 1 : 3)
+        expect(first).toContain(id)
+      }),
+      { numRuns: 25 },
+    )
   })
 })
 

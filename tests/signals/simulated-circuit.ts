@@ -9,15 +9,21 @@ import { type FaultId, type Light, type Point, type TargetState, targetStates } 
  */
 type Net = readonly (readonly [from: string, to: string, ohm: number])[]
 
-const supplyV = 24
-const wire = 1
-const inputOhm = 4700
 const cut = 1e9
 const meterOhm = 1e7
-const sensorOhm = 2400
+
+/** What a circuit is made of. `sensorOhm` draws the current of the sensor itself, `switchOhm` makes its drop. */
+export interface Parts {
+  supplyV: number
+  wireOhm: number
+  inputOhm: number
+  sensorOhm: number
+  switchOhm: number
+}
+export const usualParts: Parts = { supplyV: 24, wireOhm: 1, inputOhm: 4700, sensorOhm: 2400, switchOhm: 300 }
 
 /** Voltages of all nodes, with L+ and 0 V held. */
-function solve(net: Net): Map<string, number> {
+function solve(net: Net, supplyV: number): Map<string, number> {
   const held = new Map([
     ['L+', supplyV],
     ['0V', 0],
@@ -46,9 +52,9 @@ function solve(net: Net): Map<string, number> {
 }
 
 /** All readings and lights of a circuit with one fault, in both states of the target. */
-export function simulate(circuit: SwitchedCircuit, fault: FaultId, limits: InputLimits): Observation[] {
+export function simulate(circuit: SwitchedCircuit, fault: FaultId, limits: InputLimits, parts: Parts = usualParts): Observation[] {
   const threeWire = circuit.output === 'pnp' || circuit.output === 'npn'
-  return targetStates.flatMap((state) => (threeWire ? threeWireState : twoWireState)(circuit, fault, state, limits))
+  return targetStates.flatMap((state) => (threeWire ? threeWireState : twoWireState)(circuit, fault, state, limits, parts))
 }
 
 function conducts({ contact }: SwitchedCircuit, fault: FaultId, state: TargetState): boolean {
@@ -59,17 +65,18 @@ function conducts({ contact }: SwitchedCircuit, fault: FaultId, state: TargetSta
 
 const read = (nodes: Map<string, number>, plus: string, minus: string) => (nodes.get(plus) ?? Number.NaN) - (nodes.get(minus) ?? Number.NaN)
 
-function threeWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetState, limits: InputLimits): Observation[] {
+function threeWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetState, limits: InputLimits, parts: Parts): Observation[] {
+  const { supplyV, wireOhm: wire, inputOhm, sensorOhm, switchOhm } = parts
   const sinking = circuit.card === 'sinking'
   const pnp = (circuit.output === 'pnp') !== (fault === 'device-is-npn' || fault === 'device-is-pnp')
   const on = conducts(circuit, fault, state)
   const reversed = fault === 'supply-reversed'
   // A low supply is a poor line in the wire that carries the signal too.
-  const poor = fault === 'low-supply' ? 1500 : wire
+  const poor = fault === 'low-supply' ? 0.4 * sensorOhm : wire
   const brown = fault === 'l-plus-open' ? cut : pnp ? poor : wire
   const blue = fault === 'l-minus-open' ? cut : pnp ? wire : poor
   const shortedOutput = fault === (pnp ? 'signal-shorted-to-l-minus' : 'signal-shorted-to-l-plus')
-  const outputOhm = on && !reversed ? (shortedOutput ? 1e5 : 300) : 1e6
+  const outputOhm = on && !reversed ? (shortedOutput ? 1e5 : switchOhm) : 1e6
   const common = fault === 'card-common-open' ? cut : wire
   const strayed = fault === 'cores-swapped'
   const base: Net = [
@@ -83,18 +90,18 @@ function threeWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetS
     [sinking ? '0V' : 'L+', 'COM', common],
     ...(fault === 'signal-shorted-to-l-plus' ? ([['L+', 'BK', 0.1]] as const) : []),
     ...(fault === 'signal-shorted-to-l-minus' ? ([['0V', 'BK', 0.1]] as const) : []),
-    ...(fault === 'leakage' ? ([[sinking ? 'L+' : '0V', 'IN', 7000]] as const) : []),
+    ...(fault === 'leakage' ? ([[sinking ? 'L+' : '0V', 'IN', 2 * inputOhm]] as const) : []),
   ]
   // The diode in the output carries the sensor's own current where a pole is missing.
-  const before = solve(base)
+  const before = solve(base, supplyV)
   const diode: Net = fault === 'l-minus-open' && pnp && read(before, 'BU', 'BK') > 0 ? [['BU', 'BK', 100]] : []
   const mirror: Net = fault === 'l-plus-open' && !pnp && read(before, 'BK', 'BN') > 0 ? [['BK', 'BN', 100]] : []
   const net = [...base, ...diode, ...mirror]
   const meter = (point: Point, plus: string, minus: string): Observation => {
-    const loaded = solve([...net, [plus, minus, meterOhm]])
+    const loaded = solve([...net, [plus, minus, meterOhm]], supplyV)
     return { state, point, value: read(loaded, plus, minus) }
   }
-  const nodes = solve(net)
+  const nodes = solve(net, supplyV)
   const alive = read(nodes, 'BN', 'BU') > 9
   const lights = cardLights(nodes, circuit, fault, state, limits)
   const led: Light = alive ? (on ? (shortedOutput ? 'unsteady' : 'lit') : 'dark') : 'dark'
@@ -111,12 +118,15 @@ function threeWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetS
   ]
 }
 
-function twoWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetState, limits: InputLimits): Observation[] {
+function twoWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetState, limits: InputLimits, parts: Parts): Observation[] {
+  const { supplyV, wireOhm: wire, inputOhm, switchOhm } = parts
   const sinking = circuit.card === 'sinking'
   const [live, back] = sinking ? (['L+', '0V'] as const) : (['0V', 'L+'] as const)
   const on = conducts(circuit, fault, state)
   const sensor = circuit.output === '2-wire'
-  const closed = sensor ? (fault === 'drop-too-high' ? 3500 : 900) : fault === 'poor-contact' ? 2000 : 0.05
+  // Half way between the limits of the input.
+  const tooHigh = inputOhm * ((2 * supplyV) / (limits.offToV.value + limits.onFromV.value) - 1)
+  const closed = sensor ? (fault === 'drop-too-high' ? tooHigh : 0.1 * inputOhm + 1.5 * switchOhm) : fault === 'poor-contact' ? 0.3 * inputOhm : 0.05
   const strayed = fault === 'cores-swapped'
   const toLive = fault === (sinking ? 'signal-shorted-to-l-plus' : 'signal-shorted-to-l-minus')
   const toBack = fault === (sinking ? 'signal-shorted-to-l-minus' : 'signal-shorted-to-l-plus')
@@ -135,13 +145,13 @@ function twoWireState(circuit: SwitchedCircuit, fault: FaultId, state: TargetSta
     ...(fault === 'low-supply' ? ([['FEED', back, 8000]] as const) : []),
     ...(toLive ? ([['OUT', live, 0.1]] as const) : []),
     ...(toBack ? ([['OUT', back, 0.1]] as const) : []),
-    ...(fault === 'leakage' ? ([[live, 'IN', 7000]] as const) : []),
+    ...(fault === 'leakage' ? ([[live, 'IN', 2 * inputOhm]] as const) : []),
   ]
   const meter = (point: Point, plus: string, minus: string): Observation => {
-    const loaded = solve([...net, [plus, minus, meterOhm]])
+    const loaded = solve([...net, [plus, minus, meterOhm]], supplyV)
     return { state, point, value: read(loaded, plus, minus) }
   }
-  const nodes = solve(net)
+  const nodes = solve(net, supplyV)
   const carries = Math.abs(read(nodes, 'FEED', 'OUT')) > 1 && on
   return [
     sinking ? meter('feed-at-sensor', 'FEED', '0V') : meter('feed-at-sensor', 'L+', 'FEED'),
