@@ -176,6 +176,12 @@ describe('what is missing', () => {
     expect(diagnoses[0]?.row.id).toBe('signal-open')
   })
 
+  test('a point or a light that the circuit does not have is not judged', () => {
+    const seen: Observation[] = [...reads('loop-current', 3), { state: 'none', indicator: 'fault-led', shows: 'lit' }]
+    expect(found(seen, pnp).notJudged).toEqual(seen.map((observation) => ({ observation, missing: ['place'] })))
+    expect(found(shows('output-led', follows), circuitOf('dry contact', 'sinking')).notJudged.length).toBe(2)
+  })
+
   test('a value that is no number is not judged', () => {
     const seen = reads('input-at-card', Number.NaN)
     expect(found(seen, pnp).notJudged).toEqual([{ observation: seen[0], missing: ['number'] }])

@@ -15,10 +15,11 @@ export interface Diagnosis {
   speaksAgainst: readonly Observation[]
 }
 
-/** An observation that could not be judged, and what is missing; `number`: the value is none. */
+/** An observation that could not be judged, and what is missing for it. */
 export interface NotJudged {
   observation: Observation
-  missing: readonly (NoBand['missing'][number] | 'number')[]
+  /** `number`: the value is none. `place`: this circuit has no such point or indicator. */
+  missing: readonly (NoBand['missing'][number] | 'number' | 'place')[]
 }
 
 export interface Findings {
@@ -60,6 +61,8 @@ export function diagnose(observations: readonly Observation[], circuit: Switched
 }
 
 function withoutJudgement(observation: Observation, table: readonly FaultRow[], circuit: SwitchedCircuit): NotJudged[] {
+  const known = table.some(({ readings, lights }) => ('point' in observation ? observation.point in readings : observation.indicator in lights))
+  if (!known) return [{ observation, missing: ['place'] }]
   if (!('point' in observation)) return []
   if (!Number.isFinite(observation.value)) return [{ observation, missing: ['number'] }]
   const levels = table.flatMap((row) => row.readings[observation.point]?.[observation.state] ?? [])
