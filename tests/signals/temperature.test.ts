@@ -160,6 +160,48 @@ describe('thermocouples', () => {
   })
 })
 
+// Sources: IEC 60584-1; IEC 60751, from memory.
+describe('where a class ends', () => {
+  test.each([
+    ['K', 'class 1', -40, 1000],
+    ['K', 'class 2', -40, 1200],
+    ['K', 'class 3', -200, 40],
+    ['J', 'class 1', -40, 750],
+    ['J', 'class 2', -40, 750],
+    ['T', 'class 1', -40, 350],
+    ['T', 'class 2', -40, 350],
+    ['T', 'class 3', -200, 40],
+  ] as const)('type %s, %s, from %d to %d °C', (type, name, from, to) => {
+    const at = (temperatureC: number) => 'value' in thermocoupleTolerance({ temperatureC }, type, name)
+    expect([from - 0.1, from, to, to + 0.1].map(at)).toEqual([false, true, true, false])
+  })
+
+  test.each([
+    ['wire-wound', 'AA', -50, 250],
+    ['wire-wound', 'A', -100, 450],
+    ['wire-wound', 'B', -196, 600],
+    ['wire-wound', 'C', -196, 600],
+    ['film', 'AA', 0, 150],
+    ['film', 'A', -30, 300],
+    ['film', 'B', -50, 500],
+    ['film', 'C', -50, 600],
+  ] as const)('%s, class %s, from %d to %d °C', (element, name, from, to) => {
+    const at = (temperatureC: number) => 'value' in platinumTolerance({ temperatureC }, name, classRangesC[element][name])
+    expect([from - 0.1, from, to, to + 0.1].map(at)).toEqual([false, true, true, false])
+  })
+
+  test('the tolerance is fixed as far as its share of the temperature is smaller', () => {
+    const at = (type: ThermocoupleType, name: 'class 1' | 'class 2' | 'class 3', temperatureC: number) => {
+      const found = thermocoupleTolerance({ temperatureC }, type, name)
+      return 'value' in found ? found.value : Number.NaN
+    }
+    expect([at('K', 'class 1', 375), at('K', 'class 2', 333), at('J', 'class 1', 0), at('J', 'class 2', 0)]).toEqual([1.5, 2.5, 1.5, 2.5])
+    expect([at('T', 'class 1', 0), at('T', 'class 2', 0), at('T', 'class 3', 0), at('K', 'class 3', 0)]).toEqual([0.5, 1, 1, 2.5])
+    const shares = [at('J', 'class 1', 750), at('J', 'class 2', 750), at('T', 'class 1', 350), at('T', 'class 2', 350), at('T', 'class 3', -200)]
+    expect(shares).toEqual([3, 5.625, 1.4, 2.625, 3].map((it) => expect.closeTo(it, 9)))
+  })
+})
+
 // Source: beta equation; Steinhart–Hart, with published figures of two fits.
 describe('thermistors', () => {
   const beta = { referenceOhm: 10_000, betaK: 3950, referenceC: 25 }
