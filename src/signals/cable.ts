@@ -36,7 +36,7 @@ export function conductorOhmPerKm(areaMm2: number, conductor: ConductorClass): S
   return value === undefined ? undefined : { value, basis: 'standard', source: 'IEC 60228, resistance of conductors' }
 }
 
-/** Source: IEC 60228 and IEC 60028: annealed copper at 20 °C. */
+/** Annealed copper at 20 °C. The number of the standard is from memory, the values are not. */
 export const copperPerK: Stated = { value: 0.00393, basis: 'standard', source: 'IEC 60028' }
 export const copperResistivity: Stated = { value: 0.017241, basis: 'standard', source: 'IEC 60028' }
 

@@ -19,7 +19,7 @@ export const liquidHeight = law({
   value: ({ pressureKpa, densityKgPerM3, gravityMPerS2 }) => (1000 * pressureKpa) / (densityKgPerM3 * gravityMPerS2),
 })
 
-/** Speed of sound in dry air in m/s, as commonly approximated near room temperature. */
+/** Speed of sound in dry air in m/s, as commonly approximated near room temperature; the bounds are chosen here. */
 const soundMPerS = (airC: number) => 331.3 + 0.606 * airC
 const tooCold = ({ airC }: { airC: number }) =>
   airC < -50 || airC > 100 ? 'the approximation of the speed of sound holds from −50 to 100 °C' : undefined

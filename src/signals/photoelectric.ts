@@ -48,8 +48,8 @@ export const gainForSoiledLenses = law({
   value: ({ firstTransmission, secondTransmission }) => 1 / (firstTransmission * secondTransmission),
 })
 
-/** White paper, against which the curves of diffuse sensors are drawn. Common practice. */
-export const whiteReflectance: Stated = { value: 0.9, basis: 'standard', source: 'IEC 60947-5-2, standard target of diffuse sensors' }
+/** The white card for which data sheets draw the curves of diffuse sensors. */
+export const whiteReflectance: Stated = { value: 0.9, basis: 'generic', source: 'curves of data sheets' }
 
 /** Excess gain on a target, from that which the curve of a diffuse sensor gives on its white card. */
 export const gainOnTarget = law({
