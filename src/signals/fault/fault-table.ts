@@ -3,7 +3,8 @@ import { pairingRefusal } from '../sensor-output.ts'
 import type { SwitchedCircuit } from './circuit.ts'
 import { namurRows } from './namur-rows.ts'
 import { type ByConduction, type FaultRow, type RowSpec, type TargetState, targetStates } from './row.ts'
-import { dark, threeWireRows } from './three-wire-rows.ts'
+import { dark } from './row-parts.ts'
+import { threeWireRows } from './three-wire-rows.ts'
 import { twoWireRows } from './two-wire-rows.ts'
 
 /** Every fault that a circuit can have, the healthy one first; refused where sensor and card do not go together. */

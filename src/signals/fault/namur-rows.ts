@@ -1,9 +1,8 @@
 import type { ContactSense } from './circuit.ts'
 import type { Level } from './level.ts'
 import type { ByConduction, Light, RowSpec } from './row.ts'
-import { dark, follows, lit } from './three-wire-rows.ts'
+import { both, dark, follows, lit } from './row-parts.ts'
 
-const both = <T>(it: T): ByConduction<T> => [it, it]
 const inverted: ByConduction<readonly Light[]> = [follows[1], follows[0]]
 
 /**

@@ -1,12 +1,6 @@
 import type { Level } from './level.ts'
-import type { ByConduction, FaultId, Light, RowSpec } from './row.ts'
-
-const both = <T>(it: T): ByConduction<T> => [it, it]
-export const follows: ByConduction<readonly Light[]> = [['lit'], ['dark']]
-export const dark: ByConduction<readonly Light[]> = both(['dark'])
-export const lit: ByConduction<readonly Light[]> = both(['lit'])
-export const perhaps: ByConduction<readonly Light[]> = [['dark', 'unsteady'], ['dark']]
-export const maybe: ByConduction<readonly Light[]> = [['dark', 'unsteady', 'lit'], ['dark']]
+import type { ByConduction, FaultId, RowSpec } from './row.ts'
+import { anyLight, both, cardRows, dark, follows, leakageLights, lit } from './row-parts.ts'
 
 const signal: ByConduction<Level> = ['driven', 'released']
 const atReturn: ByConduction<Level> = both('return')
@@ -117,7 +111,7 @@ export function threeWireRows(output: 'pnp' | 'npn'): RowSpec[] {
       suspected: 'supply',
       // A drop in the wire that carries no signal leaves the input good.
       readings: { 'supply-at-sensor': both('low-supply'), 'input-at-card': ['weak', 'released'], 'input-to-cabinet': ['weak', 'released'] },
-      lights: { 'output-led': follows, 'card-led': maybe, tag: maybe },
+      lights: { 'output-led': follows, 'card-led': anyLight, tag: anyLight },
     },
     {
       id: 'card-common-open',
@@ -143,29 +137,6 @@ export function threeWireRows(output: 'pnp' | 'npn'): RowSpec[] {
         'input-to-cabinet': ['driven', 'between'],
       },
       lights: { 'output-led': follows, ...leakageLights },
-    },
-  ]
-}
-
-export const leakageLights = {
-  'card-led': [['lit'], ['lit', 'unsteady']],
-  tag: [['lit'], ['lit', 'unsteady']],
-} satisfies RowSpec['lights']
-
-/** What is wrong behind the terminal: all readings are good. */
-export function cardRows(readings: RowSpec['readings'], sensor: RowSpec['lights']): RowSpec[] {
-  const { 'input-at-card': _, 'input-to-cabinet': __, ...before } = readings
-  const strayed = [['dark'], ['dark']] as const
-  return [
-    { id: 'card-channel-failed', weight: 1, suspected: 'card', readings, lights: { ...sensor, 'card-led': dark, tag: dark } },
-    { id: 'tag-stays-off', weight: 3, suspected: 'address', readings, lights: { ...sensor, 'card-led': follows, tag: dark } },
-    { id: 'tag-stays-on', weight: 2, suspected: 'address', readings, lights: { ...sensor, 'card-led': follows, tag: lit } },
-    {
-      id: 'cores-swapped',
-      weight: 1,
-      suspected: 'terminal',
-      readings: before,
-      lights: { ...sensor, 'card-led': strayed, tag: strayed, 'other-led': follows },
     },
   ]
 }

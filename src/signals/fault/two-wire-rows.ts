@@ -1,9 +1,8 @@
 import type { CardSense } from '../digital-input.ts'
 import type { Level } from './level.ts'
 import type { ByConduction, Light, RowSpec } from './row.ts'
-import { cardRows, dark, follows, leakageLights, lit, maybe, perhaps } from './three-wire-rows.ts'
+import { anyLight, both, cardRows, dark, follows, leakageLights, lit, weakLight } from './row-parts.ts'
 
-const both = <T>(it: T): ByConduction<T> => [it, it]
 const signal: ByConduction<Level> = ['driven', 'released']
 const atReturn: ByConduction<Level> = both('return')
 const none: ByConduction<Level> = both('nothing')
@@ -60,7 +59,7 @@ export function twoWireRows(output: '2-wire' | 'dry contact', card: CardSense): 
         'across-sensor': [sensor ? 'drop' : 'nothing', undefined],
         'input-at-card': ['weak', 'released'],
       },
-      lights: { ...led(follows), 'card-led': maybe, tag: maybe },
+      lights: { ...led(follows), 'card-led': anyLight, tag: anyLight },
     },
     {
       id: 'card-common-open',
@@ -81,7 +80,7 @@ export function twoWireRows(output: '2-wire' | 'dry contact', card: CardSense): 
 }
 
 function sensorRows(good: RowSpec['readings'], lights: RowSpec['lights']): RowSpec[] {
-  const weak: RowSpec['lights'] = { 'card-led': perhaps, tag: perhaps }
+  const weak: RowSpec['lights'] = { 'card-led': weakLight, tag: weakLight }
   return [
     { id: 'never-senses', weight: 5, suspected: 'target', readings: good, lights },
     { id: 'always-senses', weight: 3, suspected: 'target', readings: good, lights },
@@ -97,7 +96,7 @@ function sensorRows(good: RowSpec['readings'], lights: RowSpec['lights']): RowSp
       weight: 1,
       suspected: 'card',
       readings: { ...fed, 'across-sensor': [undefined, 'rest'], 'input-at-card': [undefined, 'released'] },
-      lights: { ...weak, 'output-led': perhaps },
+      lights: { ...weak, 'output-led': weakLight },
     },
   ]
 }
@@ -111,7 +110,7 @@ function contactRows(good: RowSpec['readings'], lights: RowSpec['lights']): RowS
       weight: 2,
       suspected: 'device',
       readings: { ...good, 'across-sensor': ['contact-drop', 'rest'], 'input-at-card': ['swings', 'released'] },
-      lights: { 'card-led': maybe, tag: maybe },
+      lights: { 'card-led': anyLight, tag: anyLight },
     },
   ]
 }

@@ -5,10 +5,16 @@ export const en: SignalWords = {
     healthy: { diagnosis: 'The circuit is healthy.', nextStep: 'Record the readings.' },
     'signal-open': {
       diagnosis: 'The signal wire is open between sensor and card.',
-      nextStep: 'Check the plug (pin 4), the terminal and the core of the signal wire.',
+      nextStep: 'Check the plug, the terminal and the core of the signal wire.',
     },
-    'l-plus-open': { diagnosis: 'L+ does not reach the sensor.', nextStep: 'Check the fuse, the L+ distribution and the brown wire.' },
-    'l-minus-open': { diagnosis: 'The 0 V pole does not reach the sensor.', nextStep: 'Check the 0 V terminal and the blue wire (plug pin 3).' },
+    'l-plus-open': {
+      diagnosis: 'L+ does not reach the sensor.',
+      nextStep: 'Check the fuse, the L+ distribution and the wire from there to the sensor.',
+    },
+    'l-minus-open': {
+      diagnosis: 'The 0 V pole does not reach the sensor.',
+      nextStep: 'Check the 0 V terminal and the wire from there to the sensor.',
+    },
     'signal-shorted-to-l-plus': {
       diagnosis: 'The signal wire touches L+.',
       nextStep: 'With the supply off, take the signal core off at both ends and test its insulation.',

@@ -5,10 +5,13 @@ export const es: SignalWords = {
     healthy: { diagnosis: 'El circuito está bien.', nextStep: 'Anote las lecturas.' },
     'signal-open': {
       diagnosis: 'El hilo de señal está cortado entre el sensor y la tarjeta.',
-      nextStep: 'Revise el conector (pin 4), el borne y el hilo de señal.',
+      nextStep: 'Revise el conector, el borne y el hilo de señal.',
     },
-    'l-plus-open': { diagnosis: 'L+ no llega al sensor.', nextStep: 'Revise el fusible, la distribución de L+ y el hilo marrón.' },
-    'l-minus-open': { diagnosis: 'El polo de 0 V no llega al sensor.', nextStep: 'Revise el borne de 0 V y el hilo azul (pin 3 del conector).' },
+    'l-plus-open': {
+      diagnosis: 'L+ no llega al sensor.',
+      nextStep: 'Revise el fusible, la distribución de L+ y el hilo desde allí hasta el sensor.',
+    },
+    'l-minus-open': { diagnosis: 'El polo de 0 V no llega al sensor.', nextStep: 'Revise el borne de 0 V y el hilo desde allí hasta el sensor.' },
     'signal-shorted-to-l-plus': {
       diagnosis: 'El hilo de señal toca L+.',
       nextStep: 'Sin tensión, desconecte el hilo de señal en los dos extremos y mida su aislamiento.',
