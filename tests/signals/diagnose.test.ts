@@ -57,6 +57,35 @@ describe.each(circuits)('%s', (_, circuit) => {
   })
 })
 
+/** Takes the readings that are asked for, one after the other, until none tells the rows apart. */
+function led(circuit: SwitchedCircuit, id: FaultId): { taken: number; left: FaultId[] } {
+  const every = simulate(circuit, id, limits)
+  const taken: Observation[] = []
+  for (;;) {
+    const { next, diagnoses } = found(taken, circuit)
+    if (!next) return { taken: taken.length, left: diagnoses.map(({ row }) => row.id) }
+    const { tellsApart: _, ...place } = next
+    const reading = every.find((observation) =>
+      Object.entries(place).every(([key, value]) => Object.entries(observation).some(([k, v]) => k === key && v === value)),
+    )
+    if (!reading || taken.length > 8) throw new Error(`${JSON.stringify(next)} after ${taken.length}`)
+    taken.push(reading)
+  }
+}
+
+describe.each(circuits)('%s, led from reading to reading', (_, circuit) => {
+  const table = faultTable(circuit)
+  const rows = 'refused' in table ? [] : table.map(({ id }) => id)
+
+  test('every fault is reached in seven readings, with at most three rows left', () => {
+    const ends = rows.map((id) => ({ id, ...led(circuit, id) }))
+    expect(ends.filter(({ id, left }) => !left.includes(id) || left.length > 3)).toEqual([])
+    expect(Math.max(...ends.map(({ taken }) => taken))).toBeLessThanOrEqual(7)
+    expect(ends.reduce((sum, { taken }) => sum + taken, 0) / ends.length).toBeLessThan(4.8)
+    expect(ends.find(({ id }) => id === 'healthy')?.left).toEqual(['healthy'])
+  })
+})
+
 /** Parts that a real circuit may have. */
 const parts: fc.Arbitrary<Parts> = fc
   .record({
@@ -79,7 +108,7 @@ describe.each(circuits)('%s, with any parts, supply and type of input', (_, circ
         const first = ids(simulate(own, id, inputLimits[type], made), own).slice(0, id === 'healthy' ? 1 : 3)
         expect(first).toContain(id)
       }),
-      { numRuns: 25 },
+      { numRuns: 10 },
     )
   })
 })

@@ -44,6 +44,7 @@ test.each([
   ['OU-04', 'controller supply', 20.4, 28.8],
   ['OU-05', 'contactor must close', 20.4, 26.4],
   ['OU-05', 'd.c. contactor has released', 2.4, 18],
+  ['a.c.', 'a.c. contactor has released', 4.8, 18],
 ] as const)('%s: %s at 24 V', (_, name, low, high) => {
   const window = voltageWindow(voltageWindows[name], 24)
   expectValue(window.low, low, 1e-9)
@@ -74,6 +75,11 @@ describe('cables', () => {
   })
 
   test('OU-08: 13.3 Ω/km at 70 °C', () => expectValue(warmResistance({ resistanceOhmPerKm: 13.3, copperPerK, conductorC: 70 }), 15.91, 0.05))
+
+  test('the straight line does not reach down to where copper would have no resistance', () => {
+    expect(warmResistance({ resistanceOhmPerKm: 13.3, copperPerK, conductorC: -240 })).toHaveProperty('impossible')
+    expectValue(warmResistance({ resistanceOhmPerKm: 13.3, copperPerK, conductorC: -40 }), 10.164, 0.001)
+  })
 
   // Source: ASTM B258.
   test('OU-09: gauge 18, solid', () => {

@@ -26,7 +26,8 @@ describe('excess gain', () => {
 
   test('PE-03: two lenses that let 70 % through', () => {
     expectValue(gainForSoiledLenses({ firstTransmission: 0.7, secondTransmission: 0.7 }), 2.041, 0.001)
-    expect(gainForSoiledLenses({ firstTransmission: 70, secondTransmission: 0.7 })).toHaveProperty('impossible')
+    expect(gainForSoiledLenses({ firstTransmission: 1.1, secondTransmission: 0.7 })).toHaveProperty('impossible')
+    expect(valueIn(gainForSoiledLenses({ firstTransmission: 1, secondTransmission: 1 }))).toBe(1)
   })
 
   test('PE-04: a diffuse sensor on 18 % grey', () => {
