@@ -1,11 +1,7 @@
 import type { Machine } from '../model/machine.ts'
 import { locatedProse } from '../model/prose/prose.ts'
-import { type ReadPage, type ReadText, readBlocks, readPages } from '../model/prose/read-text.ts'
+import { type ReadText, readBlocks } from '../model/prose/read-text.ts'
 import type { ReadingBlock } from '../model/prose/reading-blocks.ts'
-import { perMachine } from './per-machine.ts'
-
-/** The pages of a machine as they are read. */
-export const pagesRead = perMachine((machine: Machine): readonly ReadPage[] => readPages(machine))
 
 /** The messages of hazards.yaml as they are read, a text for each language. */
 export function messagesRead({ hazards = [] }: Machine): ReadText[] {

@@ -15,8 +15,8 @@ export function wordingRule(texts: Omit<RuleTexts, 'severity' | 'concerns'>, kin
     ...texts,
     severity: 'warning',
     concerns: 'wording',
-    *check(machine) {
-      for (const found of wordingOf(machine)) {
+    *check(_machine, graph) {
+      for (const found of graph.made(wordingOf)) {
         const said = kinds[found.kind]
         if (said && found.sure) yield { message: said.message(found), place: found.place, help: said.help(found) }
       }

@@ -1,5 +1,5 @@
 import type { Machine } from '../model/machine.ts'
-import type { ReadPage, ReadText } from '../model/prose/read-text.ts'
+import { type ReadText, readPages } from '../model/prose/read-text.ts'
 import { readerOf } from '../model/reading-limit.ts'
 import type { Reader } from '../model/schema/common.ts'
 import type { PlainFinding } from '../reading/plain/finding.ts'
@@ -10,33 +10,57 @@ import { unexpanded } from '../reading/plain/unexpanded.ts'
 import { commonAbbreviations } from '../reading/plain/words/common-abbreviations.ts'
 import { remembered } from '../source/once.ts'
 import type { Place } from '../source/place.ts'
-import { perMachine } from './per-machine.ts'
-import { messagesRead, pagesRead } from './read-texts.ts'
+import { messagesRead } from './read-texts.ts'
 
 /** Something about the wording of a sentence, and where it stands. */
 export interface WordingFinding extends PlainFinding {
   place: Place
 }
 
-/** Everything that is found about the wording of what readers are given to read. */
-export const wordingOf = perMachine((machine: Machine): readonly WordingFinding[] => {
-  const readerIn = remembered((language: string) => wordingReader(machine, language))
-  return [...pagesRead(machine), ...messagesRead(machine)].flatMap((text) => readerIn(text.language)(text))
-})
+/** What a machine calls its things in a language: names of several words are one, and what the glossary explains needs no words beside it. */
+export interface OwnNames {
+  terms: readonly { term: string; synonyms: readonly string[]; instead: readonly string[] }[]
+  descriptions: readonly string[]
+}
 
-function wordingReader({ terms, parts, devices }: Machine, language: string): (text: ReadText & Partial<Pick<ReadPage, 'page'>>) => WordingFinding[] {
-  const glossary = terms.flatMap(({ byLanguage }) => byLanguage[language] ?? [])
-  const replaced = termReader(glossary)
-  const described = [...parts, ...devices].flatMap(({ description }) => description?.[language]?.value ?? [])
-  const names = machineWordsOf([...glossary.flatMap(({ term, synonyms }) => [term, ...synonyms]), ...described])
-  const explained = glossary.flatMap(({ term, synonyms }) => [term, ...synonyms]).map((name) => name.replaceAll('.', ''))
+/** Everything that is found about the wording of what readers are given to read. */
+export function wordingOf(machine: Machine): readonly WordingFinding[] {
+  const readerIn = remembered((language: string) => wordingReader(namesIn(machine, language), language))
+  return [
+    ...readPages(machine).flatMap((read) => readerIn(read.language)(read, readerOf(read.page))),
+    ...messagesRead(machine).flatMap((read) => readerIn(read.language)(read, 'operator')),
+  ]
+}
+
+function namesIn({ terms, parts, devices }: Machine, language: string): OwnNames {
+  return {
+    terms: terms.flatMap(({ byLanguage }) => byLanguage[language] ?? []),
+    descriptions: [...parts, ...devices].flatMap(({ description }) => description?.[language]?.value ?? []),
+  }
+}
+
+/** What was found in a block's sentences, for the names that were known then: most pages stay as they are from one check to the next. */
+const found = new WeakMap<ReadText['blocks'], { names: string; findings: readonly WordingFinding[] }>()
+
+export function wordingReader(own: OwnNames, language: string): (text: ReadText, reader: Reader) => readonly WordingFinding[] {
+  const replaced = termReader(own.terms)
+  const called = own.terms.flatMap(({ term, synonyms }) => [term, ...synonyms])
+  const names = machineWordsOf([...called, ...own.descriptions])
+  const explained = called.map((name) => name.replaceAll('.', ''))
   const knownTo = remembered((reader: Reader) => new Set([...commonAbbreviations[reader], ...explained]))
-  return ({ page, blocks }) => {
-    const reader = page ? readerOf(page) : 'operator'
-    const found = blocks.flatMap(({ block, sentences }) =>
+  const asked = JSON.stringify(own)
+  return ({ blocks }, reader) => {
+    const key = `${reader} ${asked}`
+    const before = found.get(blocks)
+    if (before?.names === key) return before.findings
+    const hard = blocks.flatMap(({ block, sentences }) =>
       [...plainFindings(sentences, block, language, names), ...replaced(block.text)].map((finding) => ({ block, finding })),
     )
-    const short = unexpanded(blocks, knownTo(reader))
-    return [...found, ...short].map(({ block, finding }) => ({ ...finding, place: block.place(finding.start, finding.end) }))
+    const findings = [...hard, ...unexpanded(blocks, knownTo(reader))].map(({ block, finding }) => ({
+      ...finding,
+      place: block.place(finding.start, finding.end),
+    }))
+    found.set(blocks, { names: key, findings })
+    return findings
   }
 }

@@ -1,6 +1,6 @@
 import { type PageLevel, pageLevels } from '../../model/page-level.ts'
+import { readPages } from '../../model/prose/read-text.ts'
 import { hardestSentences } from '../hardest-sentences.ts'
-import { pagesRead } from '../read-texts.ts'
 import type { Rule } from '../rule.ts'
 
 export const pageTooHard: Rule = {
@@ -13,7 +13,7 @@ export const pageTooHard: Rule = {
   concerns: 'wording',
 
   *check(machine) {
-    for (const level of pageLevels(machine, pagesRead(machine))) {
+    for (const level of pageLevels(machine, readPages(machine))) {
       if (!level.tooHard || !level.level || !level.limit) continue
       const { page, language } = level
       const at = page.translations.get(language) ?? page

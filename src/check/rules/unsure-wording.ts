@@ -21,8 +21,8 @@ export const unsureWording: Rule = {
   source: 'ASD-STE100 Issue 9, rules 3.6, 5.2 to 5.5',
   concerns: 'wording',
 
-  *check(machine) {
-    for (const { kind, words, sure, place } of wordingOf(machine))
+  *check(_machine, graph) {
+    for (const { kind, words, sure, place } of graph.made(wordingOf))
       if (!sure) yield { message: `\`${words}\` ${asks[kind] ?? 'may be hard to read'}`, place }
   },
 }

@@ -1,5 +1,6 @@
 import type { Sentence } from '../../reading/block.ts'
 import { sentencesOf } from '../../reading/sentences.ts'
+import { rememberedOf } from '../../source/once.ts'
 import { type AnyPage, type LinkedMachine, type PageText, textsOf } from '../machine.ts'
 import { type ReadingBlock, readingBlocks } from './reading-blocks.ts'
 
@@ -17,11 +18,22 @@ export interface ReadPage extends ReadText {
 
 /** Every text of the pages, in every language, in the order of the pages. */
 export function readPages({ pages, terms }: Pick<LinkedMachine, 'pages' | 'terms'>): ReadPage[] {
-  const termIn = (language: string) => (id: string) => terms.find((term) => term.id === id)?.byLanguage[language]?.term
-  return pages.flatMap((page) =>
-    textsOf(page).map((text) => ({ page, text, ...readBlocks(readingBlocks(text, termIn(text.language)), text.language) })),
-  )
+  return pages.flatMap((page) => textsOf(page).map((text) => readPage(page, text, terms)))
 }
+
+/** A text of a page. One that names no term of the glossary depends on nothing else, and is read once. */
+export function readPage(page: AnyPage, text: PageText, terms: LinkedMachine['terms']): ReadPage {
+  const termOf = (id: string) => terms.find((term) => term.id === id)?.byLanguage[text.language]?.term
+  const read = text.elements('Term').length === 0 ? readAlone(text) : readBlocks(readingBlocks(text, termOf), text.language)
+  return { page, text, ...read }
+}
+
+const readAlone = rememberedOf((text: PageText) =>
+  readBlocks(
+    readingBlocks(text, () => undefined),
+    text.language,
+  ),
+)
 
 export function readBlocks(blocks: readonly ReadingBlock[], language: string): ReadText {
   return { language, blocks: blocks.map((block) => ({ block, sentences: sentencesOf(block, language) })) }
