@@ -17,9 +17,10 @@ import { stepWithoutCommand } from './rules/step-without-command.ts'
 import { unexpandedAbbreviation } from './rules/unexpanded-abbreviation.ts'
 import { unitStyle } from './rules/unit-style.ts'
 import { unsureWording } from './rules/unsure-wording.ts'
+import type { SentenceRule } from './wording-rule.ts'
 
 /** The rules about how sentences are written. */
-export const wordingRules: readonly Rule[] = [
+export const sentenceRules: readonly SentenceRule[] = [
   commandInNote,
   contractedWord,
   doubledWord,
@@ -27,7 +28,6 @@ export const wordingRules: readonly Rule[] = [
   longParagraph,
   longSentence,
   nounCluster,
-  pageTooHard,
   passiveStep,
   plainWord,
   replacedTerm,
@@ -39,3 +39,6 @@ export const wordingRules: readonly Rule[] = [
   unitStyle,
   unsureWording,
 ]
+
+/** The rules about how texts are written. */
+export const wordingRules: readonly Rule[] = [...sentenceRules, pageTooHard]

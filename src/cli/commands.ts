@@ -92,6 +92,23 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./lockout.ts'),
   },
+  reading: {
+    summary: 'say how hard a page, a draft or a folder of them is to read, and where',
+    words: ['<file or folder>'],
+    options: {
+      format: { value: 'form', oneOf: ['text', 'json'], help: 'text (default) or json' },
+      language: { value: 'code', help: 'only this language; for a draft the language it is in (default: from its name, else en)' },
+      reader: {
+        value: 'reader',
+        oneOf: ['operator', 'maintenance', 'engineer'],
+        help: 'whom a draft addresses (default: from its head, else operator)',
+      },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./reading.ts'),
+  },
   explain: {
     summary: 'say what a rule checks, why, and where it comes from',
     words: ['[rule]'],

@@ -5,6 +5,7 @@ import type { LinkedMachine } from './machine.ts'
 import type { ReadPage, ReadText } from './prose/read-text.ts'
 import { type ReadingLimit, readerOf, readingLimit } from './reading-limit.ts'
 import type { Reader } from './schema/common.ts'
+import type { MachineFile } from './schema/machine-file.ts'
 
 /** How hard a text is to read, beside what its reader is meant to take. */
 export interface TextLevel {
@@ -21,7 +22,7 @@ export interface TextLevel {
 export type PageLevel = TextLevel & ReadPage
 
 /** Measures texts of a machine, with the words that it counts in its own way. */
-export function levelReader({ file }: Pick<LinkedMachine, 'file'>): (text: ReadText, reader: Reader) => TextLevel {
+export function levelReader({ file }: { file: Pick<MachineFile, 'readers' | 'ownWords'> }): (text: ReadText, reader: Reader) => TextLevel {
   const counterIn = remembered((language: string) => {
     const own = Object.entries(file.ownWords?.[language] ?? {})
     return sentenceCounter(language, new Map(own.map(([word, syllables]) => [word.toLowerCase(), syllables])))

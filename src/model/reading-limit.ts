@@ -1,6 +1,7 @@
 import type { MeasureName } from '../reading/measures.ts'
-import type { AnyPage, LinkedMachine } from './machine.ts'
+import type { AnyPage } from './machine.ts'
 import type { Reader } from './schema/common.ts'
+import type { MachineFile } from './schema/machine-file.ts'
 
 /** What a page may be at its hardest: a grade that it may not exceed, or an ease that it must reach. */
 export interface ReadingLimit {
@@ -20,7 +21,7 @@ const defaults: Readonly<Record<Reader, { grade: number; ease: number }>> = {
 export const readerOf = ({ frontmatter }: AnyPage): Reader => ('reader' in frontmatter ? frontmatter.reader : undefined) ?? 'operator'
 
 /** The limit of a reader in a language; undefined where no measure of the language is enforced. */
-export function readingLimit({ file }: Pick<LinkedMachine, 'file'>, reader: Reader, language: string): ReadingLimit | undefined {
+export function readingLimit({ file }: { file: Pick<MachineFile, 'readers'> }, reader: Reader, language: string): ReadingLimit | undefined {
   const own = file.readers?.[reader]
   if (language === 'en') return { reader, measure: 'fleschKincaidGrade', value: own?.grade ?? defaults[reader].grade }
   if (language === 'es') return { reader, measure: 'szigrisztPazos', value: own?.ease ?? defaults[reader].ease }

@@ -1,6 +1,5 @@
 import type { PlainKind } from '../../reading/plain/finding.ts'
-import type { Rule } from '../rule.ts'
-import { wordingOf } from '../wording.ts'
+import { sentenceRule } from '../wording-rule.ts'
 
 const asks: Partial<Record<PlainKind, string>> = {
   passive: 'may be passive: does it say a state, or that somebody acts?',
@@ -13,16 +12,13 @@ const asks: Partial<Record<PlainKind, string>> = {
   'command-in-note': 'may hold a command: does a reader have to do it?',
 }
 
-export const unsureWording: Rule = {
-  id: 'unsure-wording',
-  severity: 'note',
-  summary: 'A sentence can be read in two ways, one of which is hard to read.',
-  why: 'A second look costs a minute; a reader at the machine cannot ask.',
-  source: 'ASD-STE100 Issue 9, rules 3.6, 5.2 to 5.5',
-  concerns: 'wording',
-
-  *check(_machine, graph) {
-    for (const { kind, words, sure, place } of graph.made(wordingOf))
-      if (!sure) yield { message: `\`${words}\` ${asks[kind] ?? 'may be hard to read'}`, place }
+export const unsureWording = sentenceRule(
+  {
+    id: 'unsure-wording',
+    severity: 'note',
+    summary: 'A sentence can be read in two ways, one of which is hard to read.',
+    why: 'A second look costs a minute; a reader at the machine cannot ask.',
+    source: 'ASD-STE100 Issue 9, rules 3.6, 5.2 to 5.5',
   },
-}
+  ({ kind, words, sure, place }) => (sure ? undefined : { message: `\`${words}\` ${asks[kind] ?? 'may be hard to read'}`, place }),
+)
