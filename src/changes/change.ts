@@ -5,6 +5,7 @@ import type { RecordTable } from './records.ts'
 export const changeKinds = [
   'means-another',
   'energy-changed',
+  'hazard-changed',
   'removed',
   'left-out',
   'renamed',
@@ -34,6 +35,7 @@ export const things = {
   alarms: 'alarm',
   formats: 'setting',
   energy: 'energy source',
+  hazards: 'hazard',
 } as const satisfies Record<RecordTable, string>
 export type Thing = (typeof things)[RecordTable]
 
@@ -62,7 +64,7 @@ export interface Change {
 }
 
 /** What a change asks of the reader, the most pressing first. */
-export const changeGroups = ['dangerous', 'energy', 'gone', 'elsewhere', 'different', 'new'] as const
+export const changeGroups = ['dangerous', 'energy', 'hazards', 'gone', 'elsewhere', 'different', 'new'] as const
 export type ChangeGroup = (typeof changeGroups)[number]
 
 const groupOfKind: Partial<Record<ChangeKind, ChangeGroup>> = {
@@ -80,6 +82,7 @@ const groupOfKind: Partial<Record<ChangeKind, ChangeGroup>> = {
 
 export function groupOf({ kind, thing }: Pick<Change, 'kind' | 'thing'>): ChangeGroup {
   if (kind !== 'means-another' && thing === 'energy source') return 'energy'
+  if (kind !== 'means-another' && thing === 'hazard') return 'hazards'
   return groupOfKind[kind] ?? 'different'
 }
 

@@ -1,14 +1,16 @@
 import { z } from 'zod'
-import { compare } from '../source/place.ts'
+import { compare, startOfFile } from '../source/place.ts'
 import { type MachineRecords, recordTables } from './records.ts'
 
 /** Name of the file in a release that holds the machine's records. */
 export const dataFileName = 'data.json'
-const format = 'fettle-data-2'
+const format = 'fettle-data-3'
+/** A release of before, which says nothing of hazards. */
+const formatWithoutHazards = 'fettle-data-2'
 
 const rows = z.array(z.record(z.string(), z.string()))
 const dataFile = z.object({
-  format: z.literal(format),
+  format: z.enum([format, formatWithoutHazards]),
   revision: z.object({
     id: z.string(),
     model: z.string(),
@@ -27,6 +29,7 @@ const dataFile = z.object({
     alarms: rows.optional(),
     formats: rows.optional(),
     energy: rows.optional(),
+    hazards: rows.optional(),
   }),
 })
 
@@ -52,7 +55,8 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
     const [issue] = parsed.error.issues
     return { problem: `its \`${dataFileName}\` is not in the form \`${format}\`: at \`${issue?.path.join('.')}\`, ${issue?.message}` }
   }
-  const { revision, tables } = parsed.data
+  const { revision, tables, format: written } = parsed.data
+  const isOlder = written === formatWithoutHazards
   const located = (list: readonly Record<string, string>[] = []) => list.map((values) => ({ values }))
   return {
     records: {
@@ -66,11 +70,12 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
         alarms: located(tables.alarms),
         formats: located(tables.formats),
         energy: located(tables.energy),
+        hazards: located(tables.hazards),
       },
       leftOut: [],
       columns: {},
-      unlisted: recordTables.filter((table) => !tables[table]),
-      lost: [],
+      unlisted: recordTables.filter((table) => !tables[table] && !(isOlder && table === 'hazards')),
+      lost: isOlder ? [{ table: 'hazards', extent: 'list', place: startOfFile(dataFileName) }] : [],
     },
   }
 }

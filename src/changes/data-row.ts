@@ -1,4 +1,6 @@
+import { greatestWord } from '../hazard/signal-word.ts'
 import type { EnergyStore } from '../model/energy-store.ts'
+import { type Hazard, statedHarm } from '../model/hazard.ts'
 import type { EnergySource } from '../model/machine.ts'
 import { type TableName, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
@@ -68,6 +70,46 @@ export function energyRow(source: EnergySource, sourceLanguage: string): DataRow
   )
 }
 
+/** A hazard of the risk assessment as plain text, with the signal word that follows from the risk that is left. */
+export function hazardRow(hazard: Hazard, sourceLanguage: string): DataRow {
+  const { residual, message, id } = hazard
+  const harm = statedHarm(residual)
+  const all = (list: readonly Words[]): Words => {
+    const languages = new Set(list.flatMap((words) => Object.keys(words)))
+    return Object.fromEntries(
+      [...languages].map((language) => [language, { value: list.flatMap((words) => words[language]?.value ?? []).join('; '), place: id.place }]),
+    )
+  }
+  return dataRow(
+    [
+      ['id', id],
+      ['name', hazard.name],
+      ['group', hazard.group],
+      ['origin', hazard.origin],
+      ['areas', hazard.areas],
+      ['tags', hazard.tags],
+      ['phases', hazard.phases.join(' ')],
+      ['tasks', hazard.tasks],
+      ['nature', message?.hazard],
+      ['consequence', message?.consequence],
+      ['avoidance', message?.avoid],
+      ['caution', hazard.caution],
+      ['severity', residual.severity],
+      ['accident', residual.accident],
+      ['injury', residual.injury],
+      ['signalWord', harm && greatestWord([harm])],
+      ['builtIn', all(hazard.builtIn)],
+      ['user', all(hazard.user)],
+      ['gap', hazard.gap && `${hazard.gap.part} ${hazard.gap.mm.value} mm`],
+      ['assessment', hazard.assessment],
+      ['symbols', hazard.symbols],
+      ['fits', hazard.fits],
+    ],
+    id.place,
+    sourceLanguage,
+  )
+}
+
 function dataRow(cells: readonly (readonly [string, unknown])[], place: Place | undefined, sourceLanguage: string): DataRow {
   const values: Record<string, string> = {}
   for (const [column, cell] of cells) for (const [name, text] of textsOf(column, cell, sourceLanguage)) if (text !== '') values[name] = text
@@ -91,7 +133,7 @@ function storeText({ kind, of, quantities, given, surface, liquid, type, makersR
 }
 
 /** Lists in which the order says nothing. */
-const unordered = new Set(['fits', 'tags', 'hazards'])
+const unordered = new Set(['fits', 'tags', 'hazards', 'tasks', 'symbols'])
 
 /** A cell as text; words in several languages give one each, those of the source language under the name of the column itself. */
 function textsOf(column: string, cell: unknown, sourceLanguage: string): [string, string][] {

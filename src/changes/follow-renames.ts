@@ -13,7 +13,7 @@ const namesIn: Readonly<Record<string, (thing: Thing) => Thing>> = {
 
 /**
  * Leaves out what only follows a new name: a device whose part has another number has no other part. What isolates an
- * energy source is always told.
+ * energy source, and what a hazard comes from, is always told.
  */
 export function followRenames(changes: readonly Change[]): Change[] {
   const renames = new Map(changes.flatMap(({ kind, thing, was, is }) => (kind === 'renamed' ? [[`${thing} ${was}`, is ?? '']] : [])))
@@ -25,7 +25,7 @@ export function followRenames(changes: readonly Change[]): Change[] {
     return expected.sort().join(' ') === is.split(' ').sort().join(' ')
   }
   return changes.flatMap((change) => {
-    if (change.thing === 'energy source') return [change]
+    if (change.thing === 'energy source' || change.thing === 'hazard') return [change]
     const details = change.details.filter((detail) => !follows(change.thing, detail))
     if (details.length === change.details.length) return [change]
     return details.length > 0 ? [{ ...change, details }] : []

@@ -1,7 +1,8 @@
+import type { Hazard } from '../model/hazard.ts'
 import type { ReadData } from '../model/lost-data.ts'
 import type { EnergySource, Machine } from '../model/machine.ts'
 import type { Located } from '../source/place.ts'
-import { energyRow, rowOf } from './data-row.ts'
+import { energyRow, hazardRow, rowOf } from './data-row.ts'
 import { type DataRow, type RecordTable, recordTables } from './records.ts'
 
 /** Rows that are in none of the units: they fit none, or it is not known whether they do, or they could be read in part. */
@@ -12,10 +13,13 @@ export function otherRows(machines: readonly [Machine, ...Machine[]], read: Read
     const options = optionsOf(row)
     return options.length === 0 || options.some((it) => !known.has(it) || machines.some(({ unit }) => unit.fitted.includes(it)))
   }
-  const asData = (table: RecordTable, row: object) => (table === 'energy' ? energyRow(row as EnergySource, source) : rowOf(table, row, source))
+  const asData = (table: RecordTable, row: object) => {
+    if (table === 'energy') return energyRow(row as EnergySource, source)
+    return table === 'hazards' ? hazardRow(row as Hazard, source) : rowOf(table, row, source)
+  }
   const ofDevices = inheritedFits(read)
   const absent = (table: RecordTable) => {
-    const present = new Set(machines.flatMap((machine): readonly object[] => machine[table]))
+    const present = new Set(machines.flatMap((machine): readonly object[] => machine[table] ?? []))
     return (read?.rows[table] ?? []).filter((row) => !present.has(row) && !(table === 'signals' && 'fits' in row && ofDevices.has(row.fits)))
   }
   const damaged = (table: RecordTable) => (read?.lost ?? []).flatMap((it) => (it.extent === 'row' && it.table === table ? [it] : []))

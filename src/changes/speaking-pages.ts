@@ -30,6 +30,7 @@ const kindOf: Readonly<Record<Thing, NamedThing | undefined>> = {
   alarm: 'alarm',
   setting: undefined,
   'energy source': 'energy',
+  hazard: 'hazard',
 }
 
 /** The pages that speak of each change, in its order. `pages`: the units whose pages are read; `others`: those of the other revision. */

@@ -107,6 +107,17 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[] | und
       otherwise: 'energy-changed',
     },
     {
+      table: 'hazards',
+      idOf: cell('id'),
+      textOf: text('name'),
+      idColumns: ['id'],
+      linksOf: (row) => [cell('assessment')(row)].filter((number) => number !== ''),
+      kinOf: cell('group'),
+      around: ['areas', 'caution', 'severity'],
+      kinds: {},
+      otherwise: 'hazard-changed',
+    },
+    {
       table: 'cards',
       idOf: cell('card'),
       textOf: text('description'),

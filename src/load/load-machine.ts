@@ -6,6 +6,7 @@ import type { Row, TableName } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, type Place, startOfFile } from '../source/place.ts'
+import type { SourceText } from '../source/source-text.ts'
 import { loadAccepted, ruleSettings } from './accepted.ts'
 import { checkColumnKeys } from './column-keys.ts'
 import { dataRows, hasFile } from './data-rows.ts'
@@ -16,7 +17,7 @@ import { loadHazards, noHazards } from './hazards.ts'
 import { images } from './images.ts'
 import { inputFiles } from './input-files.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
-import { collect, loadRules } from './load-rules.ts'
+import { collect, loadRules, type Sink } from './load-rules.ts'
 import type { Loaded } from './loaded.ts'
 import { type Memory, noMemory, ofText } from './memory.ts'
 import { checkOwnWords } from './own-words.ts'
@@ -52,7 +53,7 @@ export function loadMachine(
     texts,
     lost: [],
     columns: {},
-    rows: { devices: [], signals: [], cards: [], parts: [], drawings: [], alarms: [], formats: [], energy: [], symbols: [] },
+    rows: { devices: [], signals: [], cards: [], parts: [], drawings: [], alarms: [], formats: [], energy: [], hazards: [], symbols: [] },
     settings: [],
     acceptances: [],
     ...rest,
@@ -122,19 +123,17 @@ export function loadMachine(
     signals: tables.signals.rows.filter((row) => !isSpare(row)),
   }))
   const register = table('drawings')
-  const energyPath = file.data.energy?.file
-  const inEnergy = noteFirstError(sink)
-  const hasEnergy = energyPath !== undefined && hasFile(energyPath, ['data', 'energy', 'file'], { machine, yaml, sink: inEnergy.sink })
-  const energySource = hasEnergy ? read(machine, energyPath, inEnergy.sink) : undefined
-  const energy = energySource
-    ? ofText(memory, `energy ${language}`, energySource, inEnergy.sink, (sink) => loadEnergy(energySource, language, sink))
-    : noEnergy
-  const hazardsPath = file.data.hazards?.file
-  const hasHazards = hazardsPath !== undefined && hasFile(hazardsPath, ['data', 'hazards', 'file'], { machine, yaml, sink })
-  const hazardSource = hasHazards ? read(machine, hazardsPath) : undefined
-  const hazards = hazardSource
-    ? ofText(memory, `hazards ${language}`, hazardSource, sink, (sink) => loadHazards(hazardSource, language, sink))
-    : noHazards
+  const yamlList = <T extends { readable: boolean }>(name: 'energy' | 'hazards', none: T, load: (source: SourceText, sink: Sink) => T) => {
+    const path = file.data[name]?.file
+    const noted = noteFirstError(sink)
+    const isThere = path !== undefined && hasFile(path, ['data', name, 'file'], { machine, yaml, sink: noted.sink })
+    const source = isThere ? read(machine, path, noted.sink) : undefined
+    const list = source ? ofText(memory, `${name} ${language}`, source, noted.sink, (sink) => load(source, sink)) : none
+    const place = noted.place() ?? yaml.placeOf(['data', name])
+    return { ...list, lost: path === undefined || list.readable ? [] : [{ extent: 'list' as const, table: name, place }] }
+  }
+  const energy = yamlList('energy', noEnergy, (source, sink) => loadEnergy(source, language, sink))
+  const hazards = yamlList('hazards', noHazards, (source, sink) => loadHazards(source, language, sink))
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? ofText(memory, 'training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
@@ -210,19 +209,24 @@ export function loadMachine(
   }
   if (file.data.drawings && wholeTable(register)) reportUnlistedDrawings(everything.drawings, referencesOf(everything), machine, sink)
   const accepted = loadOptional(machine, 'accepted.yaml', read)
-  const lost: LostData[] = [
-    ...Object.values(tables).flatMap((table) => table.lost),
-    ...register.lost,
-    ...(energyPath === undefined || energy.readable
-      ? []
-      : [{ extent: 'list' as const, table: 'energy' as const, place: inEnergy.place() ?? yaml.placeOf(['data', 'energy']) }]),
-  ]
+  const lost: LostData[] = [...Object.values(tables).flatMap((table) => table.lost), ...register.lost, ...energy.lost, ...hazards.lost]
   const { cards, parts, drawings, alarms, formats } = everything
   return loaded(linkUnits(everything, memory, sink, serial), {
     columns: Object.fromEntries(
       Object.entries({ ...tables, drawings: register }).flatMap(([name, { columns }]) => (columns.length > 0 ? [[name, columns]] : [])),
     ),
-    rows: { devices: devices.rows, signals, cards, parts, drawings, alarms, formats, energy: energy.sources, symbols: symbols.rows },
+    rows: {
+      devices: devices.rows,
+      signals,
+      cards,
+      parts,
+      drawings,
+      alarms,
+      formats,
+      energy: energy.sources,
+      hazards: hazards.hazards,
+      symbols: symbols.rows,
+    },
     lost: lost.filter((it) => it.extent !== 'row' || it.table !== 'signals' || !isSpare(it.row as Row<'signals'>)),
     settings: ruleSettings(file, yaml),
     acceptances: accepted ? loadAccepted(accepted, machine, shared, sink) : [],

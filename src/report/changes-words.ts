@@ -28,6 +28,10 @@ export const groupWords: Readonly<Record<ChangeGroup, { title: string; ask: stri
     ask: 'The old text still finds something, and it is the wrong thing. Read each page named here first.',
   },
   energy: { title: 'Energy sources and their isolation', ask: 'Compare each lockout with the machine before anyone works by it.' },
+  hazards: {
+    title: 'Hazards and the messages about them',
+    ask: 'Compare the safety chapter and each task with the risk assessment before anyone works by them.',
+  },
   gone: { title: 'Gone, or under a new name', ask: 'Text with the old name finds nothing.' },
   elsewhere: { title: 'Found elsewhere', ask: 'Address, terminal, place, sheet or revision is another one.' },
   different: { title: 'Different in itself', ask: 'Part, text, reaction, quantity or value is another one.' },
@@ -57,6 +61,7 @@ export function placesWords([first, ...rest]: readonly Place[]): string {
 
 const kindWords: Readonly<Record<Exclude<ChangeKind, 'means-another'>, string>> = {
   'energy-changed': 'changed',
+  'hazard-changed': 'changed',
   removed: 'is gone',
   'left-out': 'is in the list still, for no option of these units',
   renamed: 'has a new name',
@@ -92,6 +97,16 @@ const fieldWords: Readonly<Record<string, string>> = {
   maker: 'manufacturer',
   fits: 'options',
   tags: 'devices',
+  signalWord: 'signal word',
+  accident: 'an accident, if it is not avoided',
+  injury: 'death or serious injury, if the accident happens',
+  avoidance: 'how to avoid it',
+  nature: 'nature of the hazard',
+  caution: 'standard caution',
+  symbols: 'signs',
+  builtIn: 'measures of the builder',
+  user: 'measures of the user',
+  tasks: 'pages of its tasks',
   waitS: 'wait in s',
   waitBasis: 'basis of the wait',
   store: 'what holds the energy',
@@ -168,12 +183,13 @@ function notComparedWords({ thing, extent, ids, place, side }: NotCompared): str
 export function totalWords({ changes, pagesOf }: ChangesReport): string {
   const count = (number: number, one: string) => `${number} ${one}${number === 1 ? '' : 's'}`
   const inGroup = (name: ChangeGroup) => changes.filter(({ group }) => group === name).length
-  const [reused, energies] = [inGroup('dangerous'), inGroup('energy')]
+  const [reused, energies, hazards] = [inGroup('dangerous'), inGroup('energy'), inGroup('hazards')]
   const pages = new Set(changes.flatMap((it) => it.pages.map(({ page }) => page))).size
   const told = [
     count(changes.length, 'change'),
     ...(reused > 0 ? [`${count(reused, 'name')} now ${reused === 1 ? 'means' : 'mean'} another thing`] : []),
     ...(energies > 0 ? [`${count(energies, 'change')} of energy sources`] : []),
+    ...(hazards > 0 ? [`${count(hazards, 'change')} of hazards`] : []),
   ].join(', ')
   if (pagesOf === undefined) return `${told}; a release holds no source of its pages, so none are named`
   return `${told}; ${count(pages, 'page')} of the ${pagesOf} revision ${pages === 1 ? 'speaks' : 'speak'} of them`

@@ -1,5 +1,5 @@
 /** What a thing is, in the order in which a reader would look it up. */
-export const searchKinds = ['tag', 'alarm', 'part', 'drawing', 'lockout', 'page'] as const
+export const searchKinds = ['tag', 'alarm', 'part', 'drawing', 'lockout', 'hazard', 'page'] as const
 export type SearchKind = (typeof searchKinds)[number]
 
 /** One thing that search finds by its name. The names come from the machine's data, never from the built pages. */
@@ -9,6 +9,8 @@ export interface SearchEntry {
   kind: SearchKind
   /** From the root of the site: `es/tags/PRS104.html`. */
   path: string
+  /** Where on that page, for a thing that has no page of its own. */
+  anchor?: string
   title: string
   /** Where it is, in a few words. */
   place?: string

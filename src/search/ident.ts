@@ -101,6 +101,7 @@ export function findNames(names: readonly Name[], typed: readonly string[], kind
         best.set(name, { entry: name.entry, tier: value, sure: value >= sure, from: stretch.from, to: stretch.to, score })
     }
   }
+  for (const match of wordNames(names, typed, kindWords)) best.set(match.name, match)
   if (best.size === 0) return { found: nearNames(names, stretches), definite: undefined, near: true }
   const ranked = [...best].sort(([a, first], [b, second]) => second.score - first.score || shorterFirst(a, b)).map(([, match]) => match)
   const [first] = ranked
@@ -118,6 +119,22 @@ function standsBeside(match: Match, definite: Match, asked: ReadonlySet<SearchKi
   if (asked.has(definite.entry.kind) && !asked.has(match.entry.kind)) return false
   const isPart = match.from >= definite.from && match.to <= definite.to && match.to - match.from < definite.to - definite.from
   return match.tier >= tier.beginningOfEnd && !isPart
+}
+
+/**
+ * Hazards have words for names. All that was typed, without words that say the kind, must be one, or its beginning:
+ * the same words stand on many pages, and those are found by their text.
+ */
+function wordNames(names: readonly Name[], typed: readonly string[], kindWords: readonly (SearchKind | undefined)[]) {
+  const words = squash(typed.filter((_, index) => kindWords[index] === undefined).join(''))
+  if (words.length < 4) return []
+  return names
+    .filter(({ entry }) => entry.kind === 'hazard')
+    .flatMap((name) => {
+      const own = [name.squashed, squash(name.entry.title)]
+      const value = own.includes(words) ? tier.same : own.some((it) => it.startsWith(words)) ? tier.beginning : 0
+      return value === 0 ? [] : [{ name, entry: name.entry, tier: value, sure: value >= sure, from: 0, to: typed.length, score: value }]
+    })
 }
 
 interface Stretch {
@@ -176,7 +193,9 @@ function closeness({ squashed, normal, ends, numbers, pieces }: Name, typed: str
 function nearNames(names: readonly Name[], stretches: readonly Stretch[]): Match[] {
   const found = stretches
     .filter(({ squashed }) => squashed.length >= 4)
-    .flatMap(({ squashed, from, to }) => names.filter((name) => editDistance(name.squashed, squashed, 1) <= 1).map((name) => ({ name, from, to })))
+    .flatMap(({ squashed, from, to }) =>
+      names.filter(({ entry, squashed: own }) => entry.kind !== 'hazard' && editDistance(own, squashed, 1) <= 1).map((name) => ({ name, from, to })),
+    )
   found.sort((a, b) => shorterFirst(a.name, b.name))
   const entries = new Set<SearchEntry>()
   return found.flatMap(({ name: { entry }, from, to }) => {

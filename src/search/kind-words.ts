@@ -9,6 +9,7 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
     part: ['part', 'parts', 'spare', 'spares', 'order'],
     drawing: ['drawing', 'drawings', 'schematic', 'diagram', 'sheet'],
     lockout: ['lockout', 'lockouts', 'loto', 'isolation'],
+    hazard: ['hazard', 'hazards', 'risk', 'risks'],
   },
   es: {
     tag: ['aparato', 'aparatos', 'dispositivo', 'marca', 'componente'],
@@ -16,6 +17,7 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
     part: ['pieza', 'piezas', 'repuesto', 'repuestos', 'recambio', 'recambios'],
     drawing: ['plano', 'planos', 'esquema', 'esquemas', 'hoja'],
     lockout: ['bloqueo', 'bloqueos', 'consignacion', 'loto'],
+    hazard: ['peligro', 'peligros', 'riesgo', 'riesgos'],
   },
 }
 

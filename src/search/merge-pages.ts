@@ -55,6 +55,6 @@ export function mergePages(
  * to `drawings/E-104.html`).
  */
 export function pageOwners(entries: readonly SearchEntry[]): (path: string) => SearchEntry | undefined {
-  const byPath = new Map(entries.map((entry) => [entry.path, entry]))
+  const byPath = new Map(entries.flatMap((entry) => (entry.anchor === undefined ? [[entry.path, entry] as const] : [])))
   return (path) => byPath.get(path) ?? byPath.get(path.replace(/\/[^/]*$/, '.html'))
 }

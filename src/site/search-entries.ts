@@ -1,11 +1,14 @@
 import type { Graph } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
+import { elementsOf } from '../model/mdx-elements.ts'
 import { speak } from '../model/words.ts'
 import type { SearchEntry } from '../search/build-index.ts'
+import { hazardAnchor } from './parts/hazard-said.ts'
 import type { SitePage } from './site-map.ts'
 
-/** What search finds by its name alone: tags, alarms, parts, drawings and lockouts, in each language. */
+/** What search finds by its name alone: tags, alarms, parts, drawings, lockouts and hazards, in each language. */
 export function searchEntries(machine: Machine, graph: Graph, pages: readonly SitePage[]): SearchEntry[] {
+  const collected = machine.pages.find(({ body }) => elementsOf(body, 'SafetySummary').length > 0)
   return pages.flatMap(({ view, path, language }): SearchEntry[] => {
     const say = (words: Parameters<typeof speak>[0]) => speak(words, language, machine.sourceLanguage).text
     const areaName = (id: string | undefined) => {
@@ -40,9 +43,18 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
       }
       case 'page': {
         const page = graph.page(view.id)
-        return page?.collection === 'lockout'
-          ? entry('lockout', page.frontmatter.number, page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title)
-          : []
+        if (page?.collection === 'lockout')
+          return entry('lockout', page.frontmatter.number, page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title)
+        // The first page that collects the hazards has a card of each.
+        if (!page || page.id !== collected?.id) return []
+        return (machine.hazards ?? []).map(({ id, name }) => ({
+          id: id.value,
+          kind: 'hazard',
+          path,
+          anchor: hazardAnchor(id.value),
+          title: say(name),
+          language,
+        }))
       }
       default:
         return []

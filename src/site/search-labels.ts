@@ -10,6 +10,7 @@ export function searchLabels(labels: Labels): SearchLabels {
       part: labels.parts,
       drawing: labels.drawings,
       lockout: labels.lockouts,
+      hazard: labels.hazards,
       page: labels.searchInText,
     },
     results: labels.searchResults,

@@ -38,6 +38,9 @@ describe('a revised copy of the example machine', () => {
       'device means-another PRS205>PRS205: text inductive proximity switch, Lift at the top position>inductive proximity switch, Lift at the bottom position (what was `PRS205` is `PRS204` now) (what is `PRS205` now was `PRS204`)',
       'part means-another 1010-0110>1010-0110: text Belt scraper>Oil pump for the lift chain (what was `1010-0110` is gone) (what is `1010-0110` now is new)',
       'energy source energy-changed dc-bus>dc-bus: waitS 300>420',
+      'hazard hazard-changed mains-water>mains-water: accident >could, injury >could, severity minor-or-moderate-injury>death-or-serious-injury, signalWord caution>warning',
+      'hazard hazard-changed noise>noise: consequence The noise could damage your hearing for good.>The noise could make you deaf.',
+      'hazard hazard-changed wet-floor>wet-floor: symbols W011>M008 W011',
       'part removed 0012-0100>',
       'alarm renamed A0401>A0301: name A0401>A0301',
       'alarm renamed A0301>A0399: name A0301>A0399 (for pages with `A0301` see what it means now)',
@@ -74,6 +77,13 @@ describe('a revised copy of the example machine', () => {
     expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
   test('the lockouts of an energy source', () =>
     expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:86 en:8 en:84', 'lockout/lo-5 names es:37 en:8 en:33']))
+  test('the pages of a hazard', () => {
+    expect(speaking('hazard hazard-changed mains-water')).toEqual([
+      'lockout/lo-1 names es:66 en:64',
+      'lockout/lo-3 names es:29 en:25',
+      'lockout/lo-4 names es:27 en:23',
+    ])
+  })
   test('the pages of a number that another alarm has', () =>
     expect(speaking('alarm means-another A0301')).toEqual(['alarms/a0301-no-prewash-water names en:4']))
   test('the pages that show a part with a new number', () =>
@@ -108,6 +118,18 @@ test('the data file of a release gives the same changes, without places', () => 
   const same = compareRecords(read.records, recordsOf(now)).changes
   expect(same.map(line)).toEqual(changes.map(line))
   expect(same.every(({ oldPlace }) => oldPlace === undefined)).toBe(true)
+})
+
+test('a release of before, which held no hazards, says nothing of them', () => {
+  const older = writeDataFile(recordsOf(old))
+    .replace('fettle-data-3', 'fettle-data-2')
+    .replace(/,\n {2}"hazards": \[[\s\S]*?\n {2}\]/, '')
+  expect(older).not.toContain('RA-400')
+  const read = readDataFile(older)
+  if ('problem' in read) throw new Error(read.problem)
+  const { changes: told, notCompared } = compareRecords(read.records, recordsOf(now))
+  expect(told.map(line)).toEqual(changes.filter(({ thing }) => thing !== 'hazard').map(line))
+  expect(notCompared).toMatchObject([{ thing: 'hazard', extent: 'list', side: 'old' }])
 })
 
 test('every value is told in words that stand in the data', () => {

@@ -11,6 +11,7 @@ const columns: Readonly<Record<RecordTable, readonly string[]>> = {
   alarms: ['number', 'text', 'reaction', 'tags', 'trigger'],
   formats: ['format', 'setting', 'description', 'value', 'unit'],
   energy: ['id', 'name', 'form', 'isolation', 'waitS'],
+  hazards: ['id', 'name', 'severity', 'signalWord', 'avoidance', 'symbols'],
 }
 
 export type Lists = Partial<Record<RecordTable, readonly string[]>>
@@ -29,6 +30,7 @@ export function records(lists: Lists): MachineRecords {
       alarms: rowsOf('alarms'),
       formats: rowsOf('formats'),
       energy: rowsOf('energy'),
+      hazards: rowsOf('hazards'),
     },
     leftOut: [],
     columns: {},

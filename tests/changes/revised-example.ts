@@ -69,6 +69,14 @@ export const edits: Readonly<Record<string, readonly Edit[]>> = {
     ['A0203;Clamp not closed;', 'A0203;Clamp did not close;'],
   ],
   'data/energy.yaml': [['    waitS: 300\n    waitBasis: { en: Label on the drives', '    waitS: 420\n    waitBasis: { en: Label on the drives']],
+  'data/hazards.yaml': [
+    [
+      'minor-or-moderate-injury }\n    builtIn:\n      - en: Lockable valve',
+      'death-or-serious-injury, accident: could, injury: could }\n    builtIn:\n      - en: Lockable valve',
+    ],
+    ['The noise could damage your hearing for good.', 'The noise could make you deaf.'],
+    ['symbols: [W011]', 'symbols: [W011, M008]'],
+  ],
   'data/formats.csv': [
     [
       'C6420,lift-step,Lift step from crate to crate,Paso del elevador de caja a caja,186,',

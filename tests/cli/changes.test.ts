@@ -46,7 +46,9 @@ describe('fettle changes', () => {
     const { code, stdout, stderr } = await runFettle(['changes', 'example-machine', now])
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
     expect(stdout).toMatch(/device `PRS204` now means another device\n/)
-    expect(stdout).toMatch(/\n27 changes, 4 names now mean another thing, 1 change of energy sources; \d+ pages of the new revision speak of them\n$/)
+    expect(stdout).toMatch(
+      /\n30 changes, 4 names now mean another thing, 1 change of energy sources, 3 changes of hazards; \d+ pages of the new revision speak of them\n$/,
+    )
   })
 
   test('as JSON, for one unit: what does not fit it is left out', async () => {
@@ -148,7 +150,7 @@ describe('fettle changes', () => {
   test('a release whose data was edited could not be compared', async () => {
     const release = writeFiles(join(dir, 'edited'), { 'data.json': '{}' })
     writeManifest(release, identity)
-    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('not in the form `fettle-data-2`')
+    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('not in the form `fettle-data-3`')
     writeFileSync(join(release, 'data.json'), '{ }')
     expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('its `data.json` is not as it was built')
   })

@@ -97,3 +97,28 @@ test('a quantity among words is no name', () => {
   expect(find('tank level').ids).toEqual([])
   expect(find('lift PRS104').ids).toEqual(['PRS104'])
 })
+
+const hazards = [
+  ['raised-load', 'Falling carriage'],
+  ['noise', 'Noise at the air knives'],
+].map(([id = '', title = '']): SearchEntry => ({ kind: 'hazard', id, path: 'front/safety.html', anchor: `hazard-${id}`, title, language: 'en' }))
+
+test.each([
+  ['raised-load', ['raised-load']],
+  ['Falling carriage', ['raised-load']],
+  ['hazard falling', ['raised-load']],
+  ['noise', ['noise']],
+  // A word of a sentence, a slip of the hand and a short beginning are left to the text of the pages.
+  ['carriage', []],
+  ['noise of the fan', []],
+  ['noises', []],
+  ['fal', []],
+])('`%s` names the hazards %j', (query, ids) => {
+  const typed = query.split(' ')
+  const { found } = findNames(
+    [...names, ...hazards.map(nameOf)],
+    typed,
+    typed.map((word) => kindAskedBy(word, 'en')),
+  )
+  expect(found.filter(({ entry }) => entry.kind === 'hazard').map(({ entry }) => entry.id)).toEqual(ids)
+})

@@ -6,7 +6,7 @@ import type { SearchLabels } from '../../src/site/scripts/search/labels.ts'
 
 export const labels: Record<'en' | 'es', SearchLabels> = {
   en: {
-    kinds: { tag: 'Devices', alarm: 'Alarms', part: 'Parts', drawing: 'Drawings', lockout: 'Lockouts', page: 'Pages' },
+    kinds: { tag: 'Devices', alarm: 'Alarms', part: 'Parts', drawing: 'Drawings', lockout: 'Lockouts', hazard: 'Hazards', page: 'Pages' },
     results: '{count} found',
     oneResult: '1 found',
     nothing: 'Nothing found for “{typed}”.',
@@ -26,7 +26,7 @@ export const labels: Record<'en' | 'es', SearchLabels> = {
     accents: 'Á É Í',
   },
   es: {
-    kinds: { tag: 'Aparatos', alarm: 'Alarmas', part: 'Piezas', drawing: 'Planos', lockout: 'Bloqueos', page: 'Páginas' },
+    kinds: { tag: 'Aparatos', alarm: 'Alarmas', part: 'Piezas', drawing: 'Planos', lockout: 'Bloqueos', hazard: 'Peligros', page: 'Páginas' },
     results: '{count} resultados.',
     oneResult: '1 resultado.',
     nothing: 'No hay nada para «{typed}».',

@@ -66,7 +66,7 @@ function createSearch(): FettleSearch {
     if (names.found.length > 0) onNames?.(exactHits([]))
     const { answers, error } = await askAll(searches, limit + Math.min(names.found.length, limit))
     const ranked = mergePages(answers, ownerOf, asked)
-    const named = new Set(names.found.map(({ entry }) => entry.path))
+    const named = new Set(names.found.flatMap(({ entry }) => (entry.anchor === undefined ? [entry.path] : [])))
     const pages = ranked.filter(({ entry }) => !entry || !named.has(entry.path))
     const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total))
     return {
@@ -96,14 +96,14 @@ function createSearch(): FettleSearch {
 }
 
 function exactHit(entry: SearchEntry, definite: boolean, pages: readonly RankedPage[], addressOf: (path: string) => string): ExactHit {
-  const { kind, id, title, place, path } = entry
-  const page = pages.find((page) => page.path === path)
+  const { kind, id, title, place, path, anchor } = entry
+  const page = anchor === undefined ? pages.find((page) => page.path === path) : undefined
   return {
     kind,
     id,
     title,
     ...(place === undefined ? {} : { place }),
-    url: addressOf(path),
+    url: addressOf(path) + (anchor === undefined ? '' : `#${anchor}`),
     definite,
     ...(page ? { passage: passageOf(page) } : {}),
   }

@@ -47,3 +47,6 @@ export function lifePhaseLabel(labels: Labels, phase: (typeof lifePhases)[number
     dismantling: labels.phaseDismantling,
   }[phase]
 }
+
+/** Where the card of a hazard stands in the collected messages. */
+export const hazardAnchor = (id: string) => `hazard-${id}`

@@ -1,5 +1,6 @@
 /** What the site says about hazards and safety messages. */
 export const enHazards = {
+  hazards: 'Hazards',
   readFirst: 'Read first',
   signalWords: 'Signal words and signs',
   signalWord: 'Word',

@@ -1,6 +1,7 @@
 import type { enHazards } from './en-hazards.ts'
 
 export const esHazards: { readonly [K in keyof typeof enHazards]: string } = {
+  hazards: 'Peligros',
   readFirst: 'Leer primero',
   signalWords: 'Palabras de advertencia y señales',
   signalWord: 'Palabra',
