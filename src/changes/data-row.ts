@@ -62,6 +62,7 @@ export function energyRow(source: EnergySource, sourceLanguage: string): DataRow
       ['proofs', verify.by.join(', ')],
       ['method', verify.method],
       ['expect', verify.expect],
+      ['noVoltageTest', verify.noVoltageTest],
       ['verifyTags', verify.tags],
       ['fits', source.fits],
     ],

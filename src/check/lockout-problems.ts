@@ -66,6 +66,7 @@ function procedureOf({ page, sources, points, steps }: Lockout, machine: Machine
       method: said(source.verify.method),
       expect: said(source.verify.expect),
       voltageTest: source.verify.by.includes('voltage-test'),
+      noVoltageTest: said(source.verify.noVoltageTest),
     })),
     points: points.map((point) => pointOf(point, graph, said)),
     steps,

@@ -80,12 +80,12 @@ function* sourceFaults({ sources, points }: Procedure): Iterable<LockoutFault> {
       yield fault('L16', 'can build up again, and nothing says how it is watched', '(d)(5)(ii)', 'say how often or by what it is checked again')
     if (!source.method || !source.expect)
       yield fault('L18', 'lacks the method of its proof or the reading that is expected', '(c)(4)(ii)(D)', 'give `method` and `expect`')
-    if (source.form === 'electrical' && !source.voltageTest)
+    if (source.form === 'electrical' && !source.voltageTest && !source.noVoltageTest?.trim())
       yield fault(
         'L19',
         'is proved without a voltage tester',
         '29 CFR 1910.333(b)(2)(iv)(B)',
-        'add `voltage-test` to `verify.by`: that a machine does not start says nothing about its conductors',
+        'add `voltage-test` to `verify.by`: that a machine does not start says nothing about its conductors; or say under `noVoltageTest` why no work exposes one',
       )
   }
 }

@@ -38,6 +38,8 @@ export interface ProcedureSource {
   expect?: string | undefined
   /** It is proved with a voltage tester. */
   voltageTest: boolean
+  /** Why no work under it exposes a conductor, where that is said: then a try-out is enough. */
+  noVoltageTest?: string | undefined
 }
 
 export interface ProcedurePoint {

@@ -97,6 +97,7 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
         by: it.verify.by,
         method: words(it.verify.method, [...at, 'verify', 'method']),
         expect: words(it.verify.expect, [...at, 'verify', 'expect']),
+        noVoltageTest: maybe(it.verify.noVoltageTest, [...at, 'verify', 'noVoltageTest']),
         tags: texts(it.verify.tags ?? [], [...at, 'verify', 'tags']),
       },
       fits: texts(fits, [...at, 'fits']),

@@ -115,7 +115,7 @@ export interface EnergySource {
   dissipate: Words | undefined
   waitS: number | undefined
   waitBasis: Words | undefined
-  verify: { by: readonly Proof[]; method: Words; expect: Words; tags: readonly Located<string>[] }
+  verify: { by: readonly Proof[]; method: Words; expect: Words; noVoltageTest: Words | undefined; tags: readonly Located<string>[] }
   fits: readonly Located<string>[]
   /** Where a key of it stands: `placeOf('waitS')`; its first key where it is absent. */
   placeOf(key: string): Place

@@ -114,6 +114,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   watch: 'how it is watched',
   verifyTags: 'verified at',
   method: 'verification',
+  noVoltageTest: 'why no voltage test',
   isolation: 'isolated by',
   points: 'isolation points',
   devices: 'isolating devices',

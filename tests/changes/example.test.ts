@@ -76,10 +76,10 @@ describe('a revised copy of the example machine', () => {
   test('the pages that speak of a tag that is gone', () =>
     expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
   test('the lockouts of an energy source', () =>
-    expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:86 en:8 en:84', 'lockout/lo-5 names es:37 en:8 en:33']))
+    expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:90 en:8 en:88', 'lockout/lo-5 names es:37 en:8 en:33']))
   test('the pages of a hazard', () => {
     expect(speaking('hazard hazard-changed mains-water')).toEqual([
-      'lockout/lo-1 names es:66 en:64',
+      'lockout/lo-1 names es:70 en:68',
       'lockout/lo-3 names es:29 en:25',
       'lockout/lo-4 names es:27 en:23',
     ])

@@ -86,6 +86,7 @@ test.each<[string, Partial<Procedure>, string[]]>([
   ['the work begins before the proof, (d)(6)', { steps: move(6, 7) }, ['L21', 'L17']],
   ['the proof has no expected reading, (c)(4)(ii)(D)', { sources: [{ ...source, expect: '' }] }, ['L18']],
   ['electrical energy is proved by a try-out alone, 1910.333(b)(2)(iv)(B)', { sources: [{ ...source, voltageTest: false }] }, ['L19']],
+  ['the same, and it is said why no conductor is exposed', { sources: [{ ...source, voltageTest: false, noVoltageTest: 'no cover is opened' }] }, []],
   ['after the try-out the controls stay on, Appendix A', { steps: steps.toSpliced(7, 0, { phase: 'verify', act: 'try-out' }) }, ['L20']],
   ['a tag alone on a device that takes a lock, (c)(2)(ii)', { points: [{ ...point, tagOut: { at: 'handle', fasteningN: 300 } }] }, ['L12']],
   [

@@ -38,7 +38,7 @@ function source(stores: (Pick<EnergyStore, 'kind' | 'given'> & Partial<EnergySto
     dissipate: undefined,
     waitS: undefined,
     waitBasis: undefined,
-    verify: { by: ['voltage-test'], method: {}, expect: {}, tags: [] },
+    verify: { by: ['voltage-test'], method: {}, expect: {}, noVoltageTest: undefined, tags: [] },
     fits: [],
     placeOf: () => place,
     ...rest,

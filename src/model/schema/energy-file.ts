@@ -86,12 +86,20 @@ const source = z
     dissipate: words.optional().describe('How to release or restrain what remains'),
     waitS: z.number().positive().optional().describe('Waiting time in seconds, from the data sheet or measured'),
     waitBasis: words.optional().describe('Where the waiting time comes from'),
-    verify: z.strictObject({
-      by: z.array(z.enum(proofs)).min(1).describe('Ways of the proof'),
-      method: words.describe('How to prove that it is gone'),
-      expect: words.describe('Reading or state that proves it'),
-      tags: z.array(identifier).optional().describe('Gauges and test points used'),
-    }),
+    verify: z
+      .strictObject({
+        by: z.array(z.enum(proofs)).min(1).describe('Ways of the proof'),
+        method: words.describe('How to prove that it is gone'),
+        expect: words.describe('Reading or state that proves it'),
+        noVoltageTest: words
+          .optional()
+          .describe('Of an electrical source: why no work under it exposes a conductor, so that a try-out alone proves it'),
+        tags: z.array(identifier).optional().describe('Gauges and test points used'),
+      })
+      .refine(({ by, noVoltageTest }) => !noVoltageTest || !by.includes('voltage-test'), {
+        path: ['noVoltageTest'],
+        params: { wants: 'stands beside `voltage-test`', help: 'keep one of them' },
+      }),
     fits: fits.optional(),
   })
   .refine(({ watch, reaccumulates }) => !watch || reaccumulates === true, {

@@ -61,5 +61,5 @@ export const lockoutKinds: readonly Kind[] = [
     /^ {4}(?:form|name|magnitude|areas|hazards|isolation|stored|reaccumulates): .*\n/gm,
   ),
   eachLeftOut('lockout: hazard, release or proof left out', energy, /^ {4}(?:hazard|dissipate|watch|verify):(?: .*\n|\n(?: {6}.*\n)+)/gm),
-  eachLeftOut('lockout: way, method or reading of a proof left out', energy, /^ {6}(?:by|method|expect):(?: .*\n|\n(?: {8}.*\n)+)/gm),
+  eachLeftOut('lockout: way, method or reading of a proof left out', energy, /^ {6}(?:by|method|expect|noVoltageTest):(?: .*\n|\n(?: {8}.*\n)+)/gm),
 ]
