@@ -63,7 +63,7 @@ describe('a draft', () => {
   })
 
   const hard = Array.from(
-    { length: 12 },
+    { length: 14 },
     (_, n) => `Parameterization ${n} requires consideration of the natural frequency of the mechanical assembly.`,
   )
   test.each([

@@ -1,12 +1,14 @@
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { instructionsEn } from './instructions.ts'
+import { readingEn } from './reading.ts'
 import { safetyEn } from './safety/en.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
   ...enHazards,
   ...instructionsEn,
+  ...readingEn,
   ...safetyEn,
   ...storedEnergyEn,
   languageName: 'English',

@@ -2,12 +2,14 @@ import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
 import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
+import { readingEs } from './reading.ts'
 import { safetyEs } from './safety/es.ts'
 import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
   ...esHazards,
   ...instructionsEs,
+  ...readingEs,
   ...safetyEs,
   ...storedEnergyEs,
   languageName: 'Español',
