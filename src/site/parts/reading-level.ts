@@ -38,7 +38,7 @@ export function readingTable(context: Context): TableData {
         { text: collectionName(labels, collection) },
         { text: readerName(labels, reader) },
         { text: fill(labels.readingOf, { have: long.length, of: pages.length }) },
-        { text: middle ? levelValue(middle, language) : labels.tooShort },
+        { text: middle ? levelValue(middle, language) : labels.readingTooShort },
         { text: limit && hardest ? limitText(labels, hardest, language) : '' },
         hardest
           ? {
@@ -74,7 +74,7 @@ function scaleName(labels: Labels, { level }: PageLevel): string {
 
 function limitText(labels: Labels, { level, limit }: PageLevel, language: string): string {
   return limit
-    ? fill(level?.scale === 'ease' ? labels.atLeast : labels.atMost, {
+    ? fill(level?.scale === 'ease' ? labels.readingAtLeast : labels.readingAtMost, {
         value: language === 'en' ? String(limit.value) : String(limit.value).replace('.', ','),
       })
     : ''

@@ -19,9 +19,9 @@ export const readingEn = {
   readerEngineer: 'engineer',
   kindFront: 'Chapters',
   kindCautions: 'Cautions',
-  atMost: 'at most {value}',
-  atLeast: 'at least {value}',
-  tooShort: 'too short to tell',
+  readingAtMost: 'at most {value}',
+  readingAtLeast: 'at least {value}',
+  readingTooShort: 'too short to tell',
 } as const
 
 export const readingEs: { readonly [K in keyof typeof readingEn]: string } = {
@@ -44,7 +44,7 @@ export const readingEs: { readonly [K in keyof typeof readingEn]: string } = {
   readerEngineer: 'ingeniería',
   kindFront: 'Capítulos',
   kindCautions: 'Precauciones',
-  atMost: 'como máximo {value}',
-  atLeast: 'como mínimo {value}',
-  tooShort: 'demasiado corto para decirlo',
+  readingAtMost: 'como máximo {value}',
+  readingAtLeast: 'como mínimo {value}',
+  readingTooShort: 'demasiado corto para decirlo',
 }
