@@ -1,10 +1,14 @@
+import type { Hazard } from '../model/hazard.ts'
 import type { Machine } from '../model/machine.ts'
 import { locatedProse } from '../model/prose/prose.ts'
 import { type ReadText, readBlocks } from '../model/prose/read-text.ts'
 import type { ReadingBlock } from '../model/prose/reading-blocks.ts'
+import { rememberedOf } from '../source/once.ts'
 
 /** The messages of hazards.yaml as they are read, a text for each language. */
-export function messagesRead({ hazards = [] }: Machine): ReadText[] {
+export const messagesRead = ({ hazards }: Machine): readonly ReadText[] => (hazards ? ofHazards(hazards) : [])
+
+const ofHazards = rememberedOf((hazards: readonly Hazard[]): readonly ReadText[] => {
   const said = hazards.flatMap(({ message }) => (message ? [message.hazard, message.consequence, message.avoid] : [])).flatMap(Object.entries)
   return [...Map.groupBy(said, ([language]) => language)].map(([language, parts]) =>
     readBlocks(
@@ -12,4 +16,4 @@ export function messagesRead({ hazards = [] }: Machine): ReadText[] {
       language,
     ),
   )
-}
+})

@@ -8,7 +8,7 @@ import { plainFindings } from '../reading/plain/plain-findings.ts'
 import { termReader } from '../reading/plain/replaced-terms.ts'
 import { unexpanded } from '../reading/plain/unexpanded.ts'
 import { commonAbbreviations } from '../reading/plain/words/common-abbreviations.ts'
-import { remembered } from '../source/once.ts'
+import { remembered, rememberedOfTwo } from '../source/once.ts'
 import type { Place } from '../source/place.ts'
 import { messagesRead } from './read-texts.ts'
 
@@ -25,17 +25,21 @@ export interface OwnNames {
 
 /** Everything that is found about the wording of what readers are given to read. */
 export function wordingOf(machine: Machine): readonly WordingFinding[] {
-  const readerIn = remembered((language: string) => wordingReader(namesIn(machine, language), language))
+  const readerIn = readersWith(machine.terms, machine.described)
   return [
     ...readPages(machine).flatMap((read) => readerIn(read.language)(read, readerOf(read.page))),
     ...messagesRead(machine).flatMap((read) => readerIn(read.language)(read, 'operator')),
   ]
 }
 
-function namesIn({ terms, parts, devices }: Machine, language: string): OwnNames {
+const readersWith = rememberedOfTwo((terms: Machine['terms'], described: Machine['described']) =>
+  remembered((language: string) => wordingReader(namesIn({ terms, described }, language), language)),
+)
+
+function namesIn({ terms, described }: Pick<Machine, 'terms' | 'described'>, language: string): OwnNames {
   return {
     terms: terms.flatMap(({ byLanguage }) => byLanguage[language] ?? []),
-    descriptions: [...parts, ...devices].flatMap(({ description }) => description?.[language]?.value ?? []),
+    descriptions: described[language] ?? [],
   }
 }
 

@@ -27,10 +27,11 @@ export function linkUnits(everything: Everything, memory: Memory, sink: Sink, wa
   const seen = new Set<string>()
   const { pages: loadedPages, broken, file, devices, cards, parts, drawings, alarms, formats, signals, points, terms, unread } = everything
   const pages = loadedPages.map(({ page }) => page)
-  const data = [file, devices, cards, parts, drawings, alarms, formats, signals, points, terms]
+  const data = [file, devices, cards, parts, drawings, alarms, formats, signals, terms]
   const gone = broken.map(({ name }) => name)
+  const pointNames = points.map(({ point }) => point.value)
   const numbers = pages.flatMap(({ frontmatter }) => ('number' in frontmatter ? [frontmatter.number] : []))
-  const words = memory('words', [...data, ...unread, '', ...gone, '', ...numbers], sink, () =>
+  const words = memory('words', [...data, ...unread, '', ...gone, '', ...numbers, '', ...pointNames], sink, () =>
     wordReader({ ...everything, pages, absent: new Map(broken.map(({ name, place }) => [name, place])) }),
   )
   const proseOf = memory('prose', [], sink, proseReader)

@@ -11,6 +11,7 @@ import { loadAccepted, ruleSettings } from './accepted.ts'
 import { checkColumnKeys } from './column-keys.ts'
 import { dataRows, hasFile } from './data-rows.ts'
 import { readText, reason } from './decode.ts'
+import { describedIn } from './described-in.ts'
 import { noteFirstError } from './first-error.ts'
 import type { Folder } from './folder.ts'
 import { loadHazards, noHazards } from './hazards.ts'
@@ -155,6 +156,7 @@ export function loadMachine(
     options: own.options,
     areas: own.areas,
     devices: tables.devices.rows,
+    described: describedIn([...devices.rows, ...tables.parts.rows], memory, sink),
     deviceList: file.data.devices ? wholeTable(devices) : undefined,
     signals,
     spares,

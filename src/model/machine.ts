@@ -240,6 +240,8 @@ export interface Machine {
   /** Option id -> what it is. */
   options: ReadonlyMap<string, Words>
   devices: readonly Device[]
+  /** What devices and parts are called, whatever the unit, by language. */
+  described: Readonly<Record<string, readonly string[]>>
   /** Every row of the device list, whatever the unit; undefined where there is none or a row could not be read. */
   deviceList: readonly Device[] | undefined
   signals: readonly Signal[]

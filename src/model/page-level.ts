@@ -1,6 +1,6 @@
 import { type Counts, countedSentences, sentenceCounter } from '../reading/counts.ts'
 import { isTooHard, type Level, levelOf } from '../reading/level.ts'
-import { remembered } from '../source/once.ts'
+import { remembered, rememberedOf, rememberedOfTwo } from '../source/once.ts'
 import type { LinkedMachine } from './machine.ts'
 import type { ReadPage, ReadText } from './prose/read-text.ts'
 import { type ReadingLimit, readerOf, readingLimit } from './reading-limit.ts'
@@ -38,6 +38,17 @@ export function levelReader({ file }: { file: Pick<MachineFile, 'readers' | 'own
 
 /** The level of every text of the pages. */
 export function pageLevels(machine: Pick<LinkedMachine, 'file'>, pages: readonly ReadPage[]): PageLevel[] {
-  const levelFor = levelReader(machine)
-  return pages.map((read) => ({ ...read, ...levelFor(read, readerOf(read.page)) }))
+  return pages.map((read) => ({ ...read, ...levelIn(machine.file, read.blocks)(read, readerOf(read.page)) }))
 }
+
+const readerWith = rememberedOf((file: MachineFile) => levelReader({ file }))
+
+/** Blocks that stay as they are are counted once for each of their readers. */
+const levelIn = rememberedOfTwo((file: MachineFile, _blocks: ReadText['blocks']) => {
+  const levels = new Map<Reader, TextLevel>()
+  return (read: ReadText, reader: Reader): TextLevel => {
+    const known = levels.get(reader) ?? readerWith(file)(read, reader)
+    levels.set(reader, known)
+    return known
+  }
+})

@@ -32,3 +32,9 @@ export function rememberedOf<A extends object, T>(answer: (argument: A) => T): (
     return found.value
   }
 }
+
+/** The same for two objects: answered anew only when one of them is another. */
+export function rememberedOfTwo<A extends object, B extends object, T>(answer: (one: A, other: B) => T): (one: A, other: B) => T {
+  const known = rememberedOf((one: A) => rememberedOf((other: B) => answer(one, other)))
+  return (one, other) => known(one)(other)
+}

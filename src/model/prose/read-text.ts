@@ -1,6 +1,6 @@
 import type { Sentence } from '../../reading/block.ts'
 import { sentencesOf } from '../../reading/sentences.ts'
-import { rememberedOf } from '../../source/once.ts'
+import { rememberedOfTwo } from '../../source/once.ts'
 import { type AnyPage, type LinkedMachine, type PageText, textsOf } from '../machine.ts'
 import { type ReadingBlock, readingBlocks } from './reading-blocks.ts'
 
@@ -21,19 +21,15 @@ export function readPages({ pages, terms }: Pick<LinkedMachine, 'pages' | 'terms
   return pages.flatMap((page) => textsOf(page).map((text) => readPage(page, text, terms)))
 }
 
-/** A text of a page. One that names no term of the glossary depends on nothing else, and is read once. */
+/** A text of a page. It is read once for the terms of a glossary. */
 export function readPage(page: AnyPage, text: PageText, terms: LinkedMachine['terms']): ReadPage {
-  const termOf = (id: string) => terms.find((term) => term.id === id)?.byLanguage[text.language]?.term
-  const read = text.elements('Term').length === 0 ? readAlone(text) : readBlocks(readingBlocks(text, termOf), text.language)
-  return { page, text, ...read }
+  return { page, text, ...readWith(terms, text) }
 }
 
-const readAlone = rememberedOf((text: PageText) =>
-  readBlocks(
-    readingBlocks(text, () => undefined),
-    text.language,
-  ),
-)
+const readWith = rememberedOfTwo((terms: LinkedMachine['terms'], text: PageText): ReadText => {
+  const termOf = (id: string) => terms.find((term) => term.id === id)?.byLanguage[text.language]?.term
+  return readBlocks(readingBlocks(text, termOf), text.language)
+})
 
 export function readBlocks(blocks: readonly ReadingBlock[], language: string): ReadText {
   return { language, blocks: blocks.map((block) => ({ block, sentences: sentencesOf(block, language) })) }
