@@ -71,7 +71,11 @@ test('SF-05: coding levels', () => {
 // Source: setting of the device, common practice.
 test('SF-06: two channels that do not change together', () => {
   expect(discrepancy(0, 620, 500)).toBe('discrepancy fault')
-  expect([discrepancy(500, 0, 500), discrepancy(0, Number.NaN, 500)]).toEqual(['in time', undefined])
+  expect([discrepancy(1500, 1000, 500), discrepancy(1000, 1501, 500), discrepancy(0, Number.NaN, 500)]).toEqual([
+    'in time',
+    'discrepancy fault',
+    undefined,
+  ])
 })
 
 test('a safety device is never approved, whatever its signal', () => {

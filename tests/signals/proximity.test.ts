@@ -126,7 +126,11 @@ test('PX-19: clearances of a switch that is not flush', () => {
   expect([freeDepth, background, freeDiameter].map(valueIn)).toEqual([16, 24, 36])
   expect('value' in freeDepth && restsOn(freeDepth).fromMemory).toBe(false)
   expect('value' in background && restsOn(background)).toEqual({ generic: true, fromMemory: true })
-  expect(valueIn(mountingClearances('flush', { ratedDistanceMm: 8, faceDiameterMm: 12 }).freeDepth)).toBe(0)
+  const all = (mounting: 'flush' | 'non-flush') =>
+    Object.values(mountingClearances(mounting, { ratedDistanceMm: 8, faceDiameterMm: 12 })).map(valueIn)
+  // Depth, diameter, background, side by side, face to face; the last two common practice.
+  expect(all('non-flush')).toEqual([16, 36, 24, 24, 48])
+  expect(all('flush')).toEqual([0, 12, 24, 12, 48])
 })
 
 test('what is wrong with a mounted switch', () => {

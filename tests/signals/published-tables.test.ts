@@ -3,6 +3,7 @@ import { type ConductorClass, conductorOhmPerKm, conductorSizesMm2, gaugeArea, s
 import { connectorPins } from '../../src/signals/connector-pins.ts'
 import { inputLimits } from '../../src/signals/digital-input.ts'
 import { outputRatings } from '../../src/signals/digital-output.ts'
+import { bondingCurrentA } from '../../src/signals/electrical-tests.ts'
 import { materialFactorRanges } from '../../src/signals/material-factor.ts'
 import { outputLimits } from '../../src/signals/sensor-output.ts'
 import { valueIn } from './expect-value.ts'
@@ -83,8 +84,18 @@ test('factors of materials', () => {
     aluminium: [0.2, 0.5],
     copper: [0.15, 0.45],
   })
-  expect(Object.keys(materialFactorRanges.capacitive)).toEqual(['metal', 'water', 'wood', 'glass', 'pvc', 'oil'])
+  expect(materialFactorRanges.capacitive).toEqual({
+    metal: [1, 1],
+    water: [1, 1],
+    wood: [0.2, 0.7],
+    glass: [0.3, 0.5],
+    pvc: [0.2, 0.4],
+    oil: [0.1, 0.2],
+  })
 })
+
+// Source: IEC 60204-1, 18.2.
+test('currents for a test of bonding', () => expect(bondingCurrentA).toEqual({ low: 0.2, high: 10 }))
 
 // Source: IEC 60947-5-2, connections.
 describe('pins', () => {
