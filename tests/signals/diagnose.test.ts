@@ -255,7 +255,10 @@ describe('words', () => {
     expect(languagesWithSignalWords).toEqual(['en', 'es'])
     expect(signalWords('de')).toBeUndefined()
     for (const language of languagesWithSignalWords) {
-      for (const { diagnosis, nextStep } of Object.values(signalWords(language)?.faults ?? {})) {
+      for (const { diagnosis, nextStep } of [
+        ...Object.values(signalWords(language)?.faults ?? {}),
+        ...Object.values(signalWords(language)?.causes ?? {}),
+      ]) {
         expect(diagnosis).toMatch(/^\p{Lu}.*\.$/u)
         expect(nextStep).toMatch(/^\p{Lu}.*\.$/u)
       }

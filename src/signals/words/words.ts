@@ -1,3 +1,4 @@
+import type { CauseId } from '../fault/analogue-causes.ts'
 import type { Level } from '../fault/level.ts'
 import type { FaultId, Indicator, Light, Point, Stretch, TargetState } from '../fault/row.ts'
 import type { UnreadReason } from '../read-quantity.ts'
@@ -8,6 +9,7 @@ import { es } from './es.ts'
 /** Everything that `signals/` says to a reader, in one language. */
 export interface SignalWords {
   faults: Readonly<Record<FaultId, { diagnosis: string; nextStep: string }>>
+  causes: Readonly<Record<CauseId, { diagnosis: string; nextStep: string }>>
   stretches: Readonly<Record<Stretch, string>>
   points: Readonly<Record<Point, string>>
   indicators: Readonly<Record<Indicator, string>>
