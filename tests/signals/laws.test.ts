@@ -214,7 +214,7 @@ describe('verdicts', () => {
   })
 })
 
-test('a lower supply never raises the voltage at a sinking terminal', () => {
+test('a lower supply never raises the voltage at a terminal', () => {
   const part = {
     dropV: within(0, 8),
     inputCurrentMa: within(0, 15),
@@ -223,10 +223,17 @@ test('a lower supply never raises the voltage at a sinking terminal', () => {
     signalWireOhm: within(0, 50),
   }
   const circuit = fc.record({ ...part, leakageMa: within(0, 2), inputResistanceOhm: within(500, 20_000) })
+  const pairings = [
+    ['pnp', 'sinking'],
+    ['npn', 'sourcing'],
+    ['2-wire', 'sinking'],
+    ['2-wire', 'sourcing'],
+    ['dry contact', 'sourcing'],
+  ] as const
   fc.assert(
-    fc.property(circuit, within(12, 30), within(12, 30), fc.constantFrom('pnp', '2-wire', 'dry contact'), (given, a, b, sensor) => {
+    fc.property(circuit, within(12, 30), within(12, 30), fc.constantFrom(...pairings), (given, a, b, [sensor, card]) => {
       const at = (supplyV: number) => {
-        const voltages = terminalVoltages(sensor, 'sinking', { ...given, supplyV })
+        const voltages = terminalVoltages(sensor, card, { ...given, supplyV })
         if ('refused' in voltages) throw new Error(voltages.refused)
         return voltages
       }

@@ -62,7 +62,7 @@ describe('cables', () => {
     const percent = valueIn(cableDropPercent(given))
     expect(percent).toBeCloseTo(8.87, 2)
     expect(judge(percent, { high: mostDropPercent.value })).toBe('fail')
-    expect(cableDropPercent({ ...given, supplyV: 0 })).toHaveProperty('impossible')
+    expect(cableDropPercent({ ...given, supplyV: 0 })).toHaveProperty('impossible', 'without a `supply` there is no share of it')
   })
 
   test('OU-07: the smallest size for 1.2 V', () => {
