@@ -117,9 +117,10 @@ describe('2-wire sensors', () => {
     expect(largestBleederForOff({ offLimitV: 5, leakageMa: 0.5, inputCurrentAtOffMa: 0.5 })).toHaveProperty('impossible')
     expectValue(largestBleederForLoad({ supplyV: 24, dropV: 8, minimumLoadMa: 5, inputCurrentMa: 3 }), 8000, 1e-6)
     expect(largestBleederForLoad({ supplyV: 24, dropV: 8, minimumLoadMa: 5, inputCurrentMa: 5 })).toHaveProperty('impossible')
+    expect(largestBleederForLoad({ supplyV: 8, dropV: 8, minimumLoadMa: 5, inputCurrentMa: 3 })).toHaveProperty('impossible')
     const heat = bleederPower({ supplyV: 30, bleederOhm: 4700 })
     expectValue(heat, 0.1915, 0.001)
-    expect([resistorRatingW(valueIn(heat)), resistorRatingW(26)]).toEqual([0.5, undefined])
+    expect([valueIn(heat), 0.0625, 0.07, 26].map(resistorRatingW)).toEqual([0.5, 0.125, 0.25, undefined])
   })
 })
 

@@ -42,6 +42,7 @@ test('PE-05, PE-06, PE-07: object length and rate', () => {
   expectValue(leastObjectLength({ ...object, filterMs: 3, scanMs: 10 }), 24, 0.01)
   expect(leastObjectLength({ ...object, filterMs: 3 })).toEqual({ notComputed: ['scan'] })
   expect(valueIn(highestObjectRate({ onMs: 0.5, offMs: 0.5 }))).toBe(1000)
+  expect(valueIn(highestObjectRate({ onMs: 1, offMs: 3 }))).toBe(250)
 })
 
 // Source: definition of light operate: on with light.
