@@ -84,6 +84,30 @@ test('a finding of the open page stands before the block that it is about, and a
   })
 }, 120_000)
 
+test('what is found about the wording is a mark beside its words, and is told when the mark is touched', async () => {
+  const plain = 'turns the rewind shaft. Its drive'
+  change(plain, 'turns the rewind shaft; its drive')
+  await onPage('components/rewinder.html', async (page) => {
+    const mark = page.getByRole('button', { name: 'warning: a semicolon joins two sentences' })
+    await mark.waitFor()
+    const found = page.locator('main .fettle-found', { hasText: '[semicolon-in-sentence]' })
+    expect(await found.isVisible()).toBe(false)
+    const words = await page.evaluate(() => [...(CSS.highlights.get('fettle-wording') ?? [])].map((it) => String(it)))
+    expect(words).toEqual([';'])
+    await mark.tap()
+    expect(await found.isVisible()).toBe(true)
+    expect(await mark.getAttribute('aria-expanded')).toBe('true')
+    if (process.env.FETTLE_PICTURES) await page.screenshot({ path: join(process.env.FETTLE_PICTURES, 'wording.png') })
+    // Beside its line, also after what was found has moved it.
+    const [markBox, lineBox] = [await mark.boundingBox(), await page.locator('main p', { hasText: 'turns the rewind shaft;' }).last().boundingBox()]
+    expect(Math.abs((markBox?.y ?? 0) - (lineBox?.y ?? 1000))).toBeLessThan(20)
+    await mark.tap()
+    expect(await found.isVisible()).toBe(false)
+    change('turns the rewind shaft; its drive', plain)
+    await expect.poll(() => mark.count(), { timeout: 60_000 }).toBe(0)
+  })
+}, 120_000)
+
 test('a page without a finding shows those of other pages above itself only', async () => {
   change(onSheet, 'sheet="2" tag="=A1+R1-MA1"')
   await onPage('front/safety.html', async (page) => {
