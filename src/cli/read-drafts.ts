@@ -12,7 +12,7 @@ import type { ReadingFile } from '../report/reading.ts'
 import { compareFindings, type Finding } from '../source/finding.ts'
 import { sourceText } from '../source/source-text.ts'
 import type { Options } from './options.ts'
-import { readingFile } from './reading.ts'
+import { readingFile } from './reading-file.ts'
 
 /** A draft that belongs to no machine: without a glossary, and with the usual limits. */
 const noMachine = { terms: [], descriptions: [] }

@@ -1,15 +1,14 @@
 import { existsSync, statSync } from 'node:fs'
 import { dirname, join, relative, resolve } from 'node:path'
 import { wordingRules } from '../check/wording-rules.ts'
-import { levelReader, type TextLevel } from '../model/page-level.ts'
-import { type ReadText, readPages } from '../model/prose/read-text.ts'
+import { levelReader } from '../model/page-level.ts'
+import { readPages } from '../model/prose/read-text.ts'
 import { readerOf } from '../model/reading-limit.ts'
-import { measuresOf, scaledMeasures } from '../reading/measures.ts'
 import { type ReadingFile, readingJson, readingText } from '../report/reading.ts'
-import type { Finding } from '../source/finding.ts'
 import { checkFolder } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { readDrafts } from './read-drafts.ts'
+import { readingFile } from './reading-file.ts'
 
 const about = new Set(wordingRules.map(({ id }) => id))
 
@@ -49,27 +48,4 @@ async function readMachine(folder: string, path: string, options: Options) {
       return readingFile(file, read, levelFor(read, readerOf(read.page)), own)
     })
   return { files, texts: loaded.texts }
-}
-
-export function readingFile(
-  file: string,
-  { language }: ReadText,
-  { reader, counts, level, limit, tooHard }: TextLevel,
-  findings: readonly Finding[],
-): ReadingFile {
-  const measures = measuresOf(counts, language)
-  return {
-    file,
-    language,
-    reader,
-    words: counts.words,
-    sentences: counts.sentences,
-    syllables: counts.syllables ?? null,
-    measures: 'none' in measures ? {} : measures,
-    scaled: 'none' in measures ? [] : scaledMeasures(counts).filter((name) => name in measures),
-    level: level
-      ? { measure: level.measure, value: level.value, limit: limit?.value ?? null, reliable: level.reliable, enforced: level.enforced, tooHard }
-      : null,
-    findings,
-  }
 }
