@@ -1,5 +1,6 @@
 import { rememberedOf } from '../../source/once.ts'
 import { type AnyPage, type LinkedMachine, textsOf } from '../machine.ts'
+import { translatable } from '../schema/pages.ts'
 import type { Words } from '../words.ts'
 import { blocksOf } from './blocks.ts'
 import { dataWords } from './data-words.ts'
@@ -21,7 +22,8 @@ function* pageProse(page: AnyPage): Iterable<Prose> {
   for (const [language, { frontmatter, placeOf }] of page.translations) yield* frontmatterProse(page, language, frontmatter, placeOf)
 }
 
-const wordKeys = new Set(['title', 'summary', 'objectives', 'tools', 'purpose', 'authorised', 'alt'])
+/** What a translation may render is what a reader reads. */
+const wordKeys = new Set<string>(translatable)
 
 function* frontmatterProse(page: AnyPage, language: string, frontmatter: object, placeOf: AnyPage['placeOf']): Iterable<Prose> {
   for (const [key, value] of Object.entries(frontmatter)) {
