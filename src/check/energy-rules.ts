@@ -4,6 +4,7 @@ import { areaLeftEnergised } from './rules/area-left-energised.ts'
 import { buildUpWithoutWatch } from './rules/build-up-without-watch.ts'
 import { delayNoticeAgainstWait } from './rules/delay-notice-against-wait.ts'
 import { energyWithoutHazard } from './rules/energy-without-hazard.ts'
+import { gaugeOfTwoEnergies } from './rules/gauge-of-two-energies.ts'
 import { impossibleStore } from './rules/impossible-store.ts'
 import { incompleteCertificate } from './rules/incomplete-certificate.ts'
 import { incompleteLockout } from './rules/incomplete-lockout.ts'
@@ -32,6 +33,7 @@ export const energyRules: readonly Rule[] = [
   buildUpWithoutWatch,
   delayNoticeAgainstWait,
   energyWithoutHazard,
+  gaugeOfTwoEnergies,
   impossibleStore,
   incompleteCertificate,
   incompleteLockout,
