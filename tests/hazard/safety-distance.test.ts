@@ -23,6 +23,17 @@ describe('ISO 13855:2010, 6.2.3.1: a light curtain up to 40 mm, approached at a 
   test('H06: finer than 14 mm adds no reach, and takes none off', () => expect(curtain(0.1, 10)).toMatchObject({ distanceMm: 200, reachMm: 0 }))
 })
 
+// Source: the rule of the clause, computed independently.
+test.each([
+  ['SF-01', 0.12, 14, 240],
+  ['SF-02', 0.3, 30, 608],
+  ['SF-03', 0.2, 30, 500],
+  ['SF-04', 0.3, 50, 1330],
+])('%s: %d s and %d mm', (_, stopTimeS, resolutionMm, distanceMm) => {
+  const found = curtain(stopTimeS, resolutionMm)
+  expect(isDistance(found) && found.distanceMm).toBeCloseTo(distanceMm, 6)
+})
+
 // From memory: ISO 13855:2010, clause 8.
 test('H07: two hands', () => {
   expect(safetyDistance({ kind: 'two-hand-control', stopTimeS: 0.2, covered: false })).toMatchObject({ distanceMm: 570, reachMm: 250 })
