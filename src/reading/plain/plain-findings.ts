@@ -18,7 +18,7 @@ import { unitStyle } from './unit-style.ts'
 
 /**
  * Everything in the sentences of a block that is hard to read, by place. What needs more than the block is asked for beside it: `unexpanded` of
- * a page, `replacedTerms` with a glossary, `noResult` of a safety message.
+ * a page, `replacedTerms` with a glossary.
  */
 export function plainFindings(sentences: readonly Sentence[], block: Block, language: string, machineWords?: MachineWords): PlainFinding[] {
   const views = sentences.map((sentence) => viewOf(sentence, block, language))
