@@ -19,8 +19,12 @@ export function termReader(glossary: readonly PreferredTerm[]): (text: string) =
   if (terms.size === 0) return () => []
   const longestFirst = [...terms.keys()].sort((a, b) => b.length - a.length)
   const pattern = new RegExp(String.raw`(?<![\p{L}\p{N}-])(${longestFirst.map(asPattern).join('|')})((?:e?s)?)(?![\p{L}\p{N}]|-\p{L})`, 'giu')
-  return (text) =>
-    [...text.matchAll(pattern)].flatMap(({ index, 0: words, 1: word = '', 2: plural }) => {
+  const replaced = [...terms].filter(([, preferred]) => preferred.size > 0).map(([key]) => key.split(' ')[0] ?? key)
+  return (text) => {
+    const lower = text.toLowerCase()
+    // The pattern of a whole glossary is slow, and few texts hold a word that is replaced.
+    if (!replaced.some((word) => lower.includes(word))) return []
+    return [...text.matchAll(pattern)].flatMap(({ index, 0: words, 1: word = '', 2: plural }) => {
       const preferred = [...(terms.get(keyOf(word)) ?? [])]
       const [only] = preferred
       if (only === undefined) return []
@@ -29,6 +33,7 @@ export function termReader(glossary: readonly PreferredTerm[]): (text: string) =
       const suggestion = certain && plural === '' ? { suggestion: only } : {}
       return [{ ...findingAt({ block: { kind: 'paragraph', text } }, 'replaced-term', span, { sure: certain, ...suggestion }), terms: preferred }]
     })
+  }
 }
 
 /** What replaces each word of the glossary; nothing for a term itself. */

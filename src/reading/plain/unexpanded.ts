@@ -9,6 +9,8 @@ export interface ReadBlock<B extends Block = Block> {
   sentences: readonly Sentence[]
 }
 
+const twoCapitals = /\p{Lu}{2}/u
+
 /**
  * Abbreviations of a page that it never gives in words, each at its first use, with its block.
  * `known`: those that the reader knows, and those that the glossary explains, without dots.
@@ -17,6 +19,7 @@ export function unexpanded<B extends Block>(page: readonly ReadBlock<B>[], known
   const firstUse = new Map<string, { block: B; finding: PlainFinding }>()
   for (const { block, sentences } of page)
     for (const sentence of sentences) {
+      if (!twoCapitals.test(sentence.text)) continue
       const { words } = viewOf(sentence, block, '')
       if (isInCapitals(words)) continue
       for (const [index, word] of words.entries()) {
