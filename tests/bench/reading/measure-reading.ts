@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs'
 import { split as splitterSentences } from 'sentence-splitter'
-import { segment } from 'sentencex'
 import { syllable } from 'syllable'
 import type { Block } from '../../../src/reading/block.ts'
 import { countedSentences, countsOf, sentenceCounter } from '../../../src/reading/counts.ts'
@@ -66,7 +65,6 @@ type Split = (text: string) => string[]
 const intl = new Intl.Segmenter('en', { granularity: 'sentence' })
 const splitters: [string, Split][] = [
   ['ours', (text) => sentencesOf({ kind: 'paragraph', text }, 'en').map((sentence) => sentence.text)],
-  ['sentencex 1.0.17', (text) => segment('en', text)],
   ['Intl.Segmenter', (text) => [...intl.segment(text)].map((part) => part.segment)],
   ['sentence-splitter 5.0.1', (text) => splitterSentences(text).flatMap((node) => (node.type === 'Sentence' ? [node.raw] : []))],
 ]
