@@ -65,6 +65,14 @@ function wrongImports(file: string, text: string): string[] {
   })
 }
 
+test('DEVELOPERS.md says nothing twice', () => {
+  const beginnings = readFileSync('DEVELOPERS.md', 'utf8')
+    .split('\n')
+    .filter((line) => line.length > 60)
+    .map((line) => line.slice(0, 55))
+  expect(beginnings.filter((it, index) => beginnings.indexOf(it) !== index)).toEqual([])
+})
+
 describe('imports', () => {
   test('have a row for every folder', () => {
     expect([...mayImport.keys()].sort()).toEqual(readdirSync('src').sort())
