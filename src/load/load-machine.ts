@@ -8,6 +8,7 @@ import { compareFindings, type Finding } from '../source/finding.ts'
 import { compare, type Located, type Place, startOfFile } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { loadAccepted, ruleSettings } from './accepted.ts'
+import { loadCheckout, noCheckout } from './checkout.ts'
 import { checkColumnKeys } from './column-keys.ts'
 import { dataRows, hasFile } from './data-rows.ts'
 import { readText, reason } from './decode.ts'
@@ -135,6 +136,10 @@ export function loadMachine(
   }
   const energy = yamlList('energy', noEnergy, (source, sink) => loadEnergy(source, language, sink))
   const hazards = yamlList('hazards', noHazards, (source, sink) => loadHazards(source, language, sink))
+  const checkoutPath = file.data.checkout?.file
+  const hasCheckout = checkoutPath !== undefined && hasFile(checkoutPath, ['data', 'checkout', 'file'], { machine, yaml, sink })
+  const checkoutSource = hasCheckout ? read(machine, checkoutPath) : undefined
+  const checkout = checkoutSource ? ofText(memory, 'checkout', checkoutSource, sink, (sink) => loadCheckout(checkoutSource, sink)) : noCheckout
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? ofText(memory, 'training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
@@ -176,6 +181,7 @@ export function loadMachine(
     energy: energy.sources,
     hazards: file.data.hazards ? hazards.hazards : undefined,
     safeguards: hazards.safeguards,
+    checkout: checkout.data,
     training: trained.training,
     terms: memory('terms', glossaries, sink, () => mergeTerms(glossaries.flatMap(({ terms }) => terms))),
     pages: pages.pages,
@@ -186,6 +192,7 @@ export function loadMachine(
       ...tableReferences('drawings', register.rows),
       ...energy.references,
       ...hazards.references,
+      ...checkout.references,
       ...trained.references,
     ],
     broken: [

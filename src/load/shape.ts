@@ -7,7 +7,7 @@ import type { Path, YamlValue } from './yaml.ts'
 export function checkShape<S extends z.ZodType>(schema: S, yaml: YamlValue, sink: Sink, owner: string): z.infer<S> | undefined {
   const result = schema.safeParse(yaml.value)
   if (result.success) return result.data
-  const { issues } = result.error
+  const issues = result.error.issues.flatMap(closestIssues)
   // A misspelt key is also a missing one: the misspelling is the cause, and says it all.
   const misspelt = new Set(
     issues.flatMap((issue) =>
@@ -23,6 +23,13 @@ export function checkShape<S extends z.ZodType>(schema: S, yaml: YamlValue, sink
 }
 
 type Issue = z.core.$ZodIssue
+
+/** Of a value that may be of several kinds, what is wrong with it as the kind that it is. */
+function closestIssues(issue: Issue): Issue[] {
+  if (issue.code !== 'invalid_union') return [issue]
+  const [fitting, another] = issue.errors.filter((errors) => !errors.some(({ code, path }) => code === 'invalid_type' && path.length === 0))
+  return fitting && !another ? fitting.map((it) => ({ ...it, path: [...issue.path, ...it.path] })) : [issue]
+}
 
 function reportIssue(issue: Issue, schema: z.ZodType, yaml: YamlValue, sink: Sink, owner: string): void {
   const path = issue.path.filter(isKey)
@@ -139,10 +146,13 @@ function keysAt(schema: unknown, path: Path, value: unknown): string[] {
   const inner = typeof value === 'object' && value !== null ? (value as Record<string | number, unknown>)[key] : undefined
   if (at instanceof z.ZodArray) return keysAt(at.element, rest, inner)
   if (at instanceof z.ZodObject) return keysAt(at.shape[key], rest, inner)
+  if (at instanceof z.ZodRecord) return keysAt(at.valueType, rest, inner)
   return []
 }
 
 function ofKind(schema: unknown, value: unknown): unknown {
+  if (schema instanceof z.ZodUnion && !(schema instanceof z.ZodDiscriminatedUnion))
+    return schema.options.find((option) => option instanceof z.ZodObject)
   if (!(schema instanceof z.ZodDiscriminatedUnion)) return schema
   const { discriminator } = schema.def
   const kind = typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[discriminator] : undefined

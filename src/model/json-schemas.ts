@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { compare } from '../source/place.ts'
 import { acceptedFile } from './schema/accepted-file.ts'
+import { checkoutFile } from './schema/checkout-file.ts'
 import { energyFile } from './schema/energy-file.ts'
 import { glossaryFile } from './schema/glossary-file.ts'
 import { hazardsFile } from './schema/hazards-file.ts'
@@ -12,6 +13,7 @@ import { trainingFile } from './schema/training-file.ts'
 export function jsonSchemas(): [name: string, text: string][] {
   const schemas: [string, z.ZodType][] = [
     ['accepted', acceptedFile],
+    ['checkout', checkoutFile],
     ['energy', energyFile],
     ['glossary', glossaryFile],
     ['hazards', hazardsFile],

@@ -1,6 +1,7 @@
 import type { Root } from 'mdast'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
+import type { CheckoutData } from './checkout-data.ts'
 import type { EnergyStore } from './energy-store.ts'
 import type { Hazard, Safeguard } from './hazard.ts'
 import type { InputFile } from './input-file.ts'
@@ -264,6 +265,8 @@ export interface Machine {
   hazards: readonly Hazard[] | undefined
   /** Protective devices with the distances at which they stand, of devices of this unit. */
   safeguards: readonly Safeguard[]
+  /** What devices and cards should read; undefined where machine.yaml names no file of it, or it cannot be read. */
+  checkout: CheckoutData | undefined
   pages: readonly AnyPage[]
   terms: readonly Term[]
   training: TrainingFile

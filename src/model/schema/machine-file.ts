@@ -170,6 +170,7 @@ export const machineFile = z.strictObject({
       .describe('Variables of the controller, as PLCopen XML or a list. Compared with the I/O list; the source of the signals where there is none'),
     energy: z.strictObject({ file: z.string() }).optional(),
     hazards: z.strictObject({ file: z.string() }).optional().describe('Hazards of the risk assessment that leave a risk'),
+    checkout: z.strictObject({ file: z.string() }).optional().describe('What devices and cards should read, from data sheets and measurements'),
   }),
 })
 export type MachineFile = z.infer<typeof machineFile>
