@@ -135,6 +135,7 @@ export const inputKinds = {
 
   voltageShare: from('voltageShare', 'f', '1'),
   ratedV: above('ratedVoltage', 'Uₙ', 'V'),
+  ratedW: above('ratedPower', 'P', 'W'),
   coilV: above('coilVoltage', 'U', 'V'),
   coilW: above('coilPower', 'P', 'W'),
   coldOhm: above('coldResistance', 'R₂₀', 'Ω'),

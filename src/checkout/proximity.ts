@@ -1,0 +1,33 @@
+import { materialFactor } from '../signals/material-factor.ts'
+import { distanceFactors, type ProximityPrinciple, proximityLimits, standardTargetSide, targetRefusal } from '../signals/proximity.ts'
+import { isRefused } from '../signals/refusals.ts'
+import { type Expectation, expected, isValue } from './expectation.ts'
+import type { Wired } from './wiring.ts'
+
+/** Up to which gap a proximity switch must be on, and from which off. */
+export function proximityExpectations({ values, device }: Wired): Expectation[] {
+  const principle: ProximityPrinciple = device.technology?.value === 'capacitive' ? 'capacitive' : 'inductive'
+  const on = { measured: 'on-distance', point: 'device', state: 'target', unit: 'mm' } as const
+  const off = { measured: 'off-distance', point: 'device', state: 'none', unit: 'mm' } as const
+  const ratedDistanceMm = values.number('ratedDistanceMm')
+  const [material, givenFactor] = [values.text('targetMaterial'), values.number('materialFactor')]
+  const factor = material === undefined && givenFactor === undefined ? undefined : materialFactor(principle, material ?? '', givenFactor)
+  const side = standardTargetSide({ ratedDistanceMm, faceDiameterMm: values.number('faceDiameterMm') })
+  const refused =
+    (factor && isRefused(factor) && factor) || targetRefusal(values.number('targetSideMm')?.value, isValue(side) ? side.value : undefined)
+  if (refused) return [expected(on, refused), expected(off, refused)]
+  const known = factor && !isRefused(factor) ? factor : undefined
+  const { assured, off: offShare } = distanceFactors[principle]
+  const { mustBeOnTo } = proximityLimits({ ratedDistanceMm, materialFactor: known?.factor }, { assured, off: offShare })
+  // The low end of a range of factors is safe for what must be on, the high end for what must be off.
+  const highest = known?.range ? { ...known.factor, value: known.range[1] } : known?.factor
+  const { mustBeOffFrom } = proximityLimits({ ratedDistanceMm, materialFactor: highest }, { assured, off: offShare })
+  return [expected(on, mustBeOnTo, (high) => ({ low: 0, high })), expected(off, mustBeOffFrom, (low) => ({ low }))].map(naming)
+}
+
+/** Either of two values gives the factor. */
+function naming(it: Expectation): Expectation {
+  return it.notComputed?.includes('materialFactor')
+    ? { ...it, notComputed: it.notComputed.map((name) => (name === 'materialFactor' ? 'targetMaterial' : name)) }
+    : it
+}
