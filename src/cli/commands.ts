@@ -109,6 +109,24 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./reading.ts'),
   },
+  expect: {
+    summary: 'say what a device should read at each point, and what a reading means',
+    words: ['<folder>', '<tag>'],
+    options: {
+      supply: { value: 'voltage', help: 'supply that was measured, in V (default: the nominal one)' },
+      measured: {
+        value: 'reading',
+        several: true,
+        help: 'a reading with its unit: "12,1 mA", "terminal:target=0.2 V", "card-led:none=dark"; may be given several times',
+      },
+      format: { value: 'form', oneOf: ['text', 'json'], help: 'text (default) or json' },
+      language: { value: 'code', help: 'language of the text (default: the source language)' },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./expect.ts'),
+  },
   explain: {
     summary: 'say what a rule checks, why, and where it comes from',
     words: ['[rule]'],

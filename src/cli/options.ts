@@ -7,6 +7,8 @@ export interface OptionSpec {
   /** Name of the value in the help: `--out <folder>`. Without it the option is a switch. */
   value?: string
   oneOf?: readonly string[]
+  /** It may be given several times. */
+  several?: true
   help: string
 }
 
@@ -22,6 +24,8 @@ export interface Options {
   words: readonly string[]
   /** The value of an option; undefined when it was not given. */
   get(name: string): string | undefined
+  /** Every value of an option that may be given several times, in order. */
+  all(name: string): readonly string[]
   has(name: string): boolean
 }
 
@@ -35,9 +39,9 @@ export function parseOptions(args: readonly string[], spec: CommandSpec): Option
       allowPositionals: true,
       strict: true,
       options: Object.fromEntries(
-        Object.entries(known).map(([name, { value }]: [string, OptionSpec]) => [
+        Object.entries(known).map(([name, { value, several }]: [string, OptionSpec]) => [
           name,
-          { type: value ? 'string' : 'boolean', ...(name === 'help' ? { short: 'h' } : {}) },
+          { type: value ? 'string' : 'boolean', ...(several ? { multiple: true } : {}), ...(name === 'help' ? { short: 'h' } : {}) },
         ]),
       ),
     })
@@ -62,6 +66,10 @@ export function parseOptions(args: readonly string[], spec: CommandSpec): Option
     get(name) {
       const value = values[name]
       return typeof value === 'string' ? value : undefined
+    },
+    all(name) {
+      const value = values[name]
+      return Array.isArray(value) ? value.map(String) : typeof value === 'string' ? [value] : []
     },
     has: (name) => values[name] !== undefined,
   }

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest'
+import { runFettle } from './run-fettle.ts'
+
+const run = (...args: string[]) => runFettle(['expect', 'example-machine', ...args])
+
+test('every point of a device with its limits, from the supply that was measured', async () => {
+  const { code, stdout } = await run('PRS204', '--supply', '23,6')
+  expect(code).toBe(0)
+  expect(stdout).toMatch(/^PRS204 {2}Lift at the bottom position\n/)
+  expect(stdout).toMatch(/gap at which it must be on .* 0 to 6\.48 mm .* generic limit/)
+  expect(stdout).toMatch(/input terminal to 0 V +with target, or actuated +11 to 30 V \(usually 21\.59 to 23\.6 V\)/)
+})
+
+test('a dead terminal with a target is an open signal wire first, and the next reading is named', async () => {
+  const { stdout } = await run('PRS204', '--measured', 'terminal:target=0.2 V', '--measured', 'pin=24 V', '--measured', 'output-led:target=lit')
+  expect(stdout).toContain('terminal:target=0.2 V: not in order')
+  expect(stdout).toMatch(/Likely faults[^\n]*\n {2}1\. The signal wire is open/)
+  expect(stdout).toMatch(/Look next at: /)
+})
+
+test('a current says its value, and whether it is a failure', async () => {
+  expect((await run('PT518', '--measured', '12,2 mA')).stdout).toContain('12,2 mA: stands for 3.075 bar  ·  measuring')
+  expect((await run('PT518', '--measured', '3.5 mA', '--language', 'es')).stdout).toContain('fallo, bajo')
+  expect((await run('PT518', '--measured', 'terminal:range-middle=12,1 mA')).stdout).toMatch(/range-middle=12,1 mA: not in order/)
+})
+
+test('a Pt100 turns 131.2 Ω into a temperature', async () => {
+  // IEC 60751: 130.90 Ω at 80 °C, 0.381 Ω/K.
+  expect((await run('TE416', '--measured', '131.2 Ω')).stdout).toMatch(/131\.2 Ω: stands for 80\.79 °C/)
+})
+
+test('the same as JSON, with what each limit rests on', async () => {
+  const { stdout } = await run('SOL211', '--format', 'json', '--measured', 'device:isolated=131 Ω')
+  const { tag, expectations, readings } = JSON.parse(stdout)
+  expect(tag).toBe('SOL211')
+  expect(expectations[0]).toMatchObject({ measured: 'coil-resistance', value: 128, restsOn: { generic: true } })
+  expect(readings[0].verdicts).toMatchObject([{ measured: 'coil-resistance', value: 131, verdict: 'pass' }])
+})
+
+test('a safety device is not approved', async () => {
+  expect((await run('ES055')).stdout).toContain('It does not validate a safety function')
+})
+
+describe('cannot run', () => {
+  test.each([
+    [['PRS20'], /no device has the tag `PRS20`; the nearest tag/],
+    [['TK424'], /`TK424` has no technology with anything to measure/],
+    [['SOL231'], /not fitted to this unit/],
+    [['PRS204', '--measured', '12'], /value with its unit.*no unit/],
+    [['PRS204', '--measured', '12 ma'], /unknown unit; perhaps `mA`/],
+    [['PRS204', '--measured', 'plug=3 V'], /`plug` is no point; it takes device, pin/],
+    [['PRS204', '--measured', 'pin:now=3 V'], /`now` is no state/],
+    [['PRS204', '--supply', '24 A'], /--supply takes a voltage/],
+    [['PRS204', '--language', 'de'], /no words for measuring in the language `de`/],
+    [[], /is missing/],
+  ])('%j', async (args, message) => {
+    const { code, stderr } = await run(...args)
+    expect(code).toBe(2)
+    expect(stderr).toMatch(message)
+  })
+})
