@@ -1,4 +1,5 @@
 import { compare } from '../source/place.ts'
+import { checkoutRules } from './checkout-rules.ts'
 import { energyRules } from './energy-rules.ts'
 import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
@@ -267,6 +268,7 @@ export const rules: readonly Rule[] = [
   wrongSheetNumber,
   wrongSignalState,
   wrongSignalWord,
+  ...checkoutRules,
   ...energyRules,
   ...wordingRules,
 ].sort((a, b) => compare(a.id, b.id))

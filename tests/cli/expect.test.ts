@@ -18,9 +18,15 @@ test('a dead terminal with a target is an open signal wire first, and the next r
   expect(stdout).toMatch(/Look next at: /)
 })
 
-test('a current says its value, and whether it is a failure', async () => {
+test('a current says its value, and that it measures', async () => {
   expect((await run('PT518', '--measured', '12,2 mA')).stdout).toContain('12,2 mA: stands for 3.075 bar  ·  measuring')
+})
+
+test('a current of failure says so, in another language', async () => {
   expect((await run('PT518', '--measured', '3.5 mA', '--language', 'es')).stdout).toContain('fallo, bajo')
+})
+
+test('a current at a named point of the range has a verdict', async () => {
   expect((await run('PT518', '--measured', 'terminal:range-middle=12,1 mA')).stdout).toMatch(/range-middle=12,1 mA: not in order/)
 })
 
