@@ -125,3 +125,11 @@ function supplyExpectations({ supply }: Wired): Expectation[] {
 
 /** Whether a reading of the device can be judged, or a value is shown for it. A bit of the controller alone is no limit. */
 export const hasLimits = ({ expectations }: Checkout): boolean => expectations.some((it) => it.measured !== 'signal-bit' && isComputed(it))
+
+/** For the shares of a machine: whether limits are computed for a device; undefined for one with nothing to measure, and without data. */
+export const limitsIn =
+  (machine: Machine, graph: Graph) =>
+  (device: Device): boolean | undefined => {
+    const checkout = machine.checkout && checkoutOf(device, machine, graph)
+    return checkout && hasLimits(checkout)
+  }

@@ -3,6 +3,7 @@ import type { AcceptedFinding } from '../check/accept.ts'
 import { judge } from '../check/judge.ts'
 import { rules } from '../check/rules.ts'
 import { checkLoaded } from '../check/run.ts'
+import { limitsIn } from '../checkout/checkout-of.ts'
 import { loadMachine } from '../load/load-machine.ts'
 import type { Loaded } from '../load/loaded.ts'
 import { type Memory, noMemory } from '../load/memory.ts'
@@ -49,5 +50,7 @@ export function countFindings(findings: readonly Finding[]): { errors: number; w
 
 /** What the manual of a unit covers; nothing where the folder is no machine. */
 export function sharesOf(machine: Machine | undefined): Coverage[] {
-  return machine ? coverageOf(machine, graphOf(machine)) : []
+  if (!machine) return []
+  const graph = graphOf(machine)
+  return coverageOf(machine, graph, limitsIn(machine, graph))
 }

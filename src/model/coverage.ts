@@ -11,6 +11,7 @@ export const coverageKinds = [
   'devices with a drawing',
   'devices with a place',
   'sensors with a lesson',
+  'devices with limits computed',
   'alarms with a recovery',
   'maintenance tasks with an interval',
   'wear parts with a task',
@@ -33,8 +34,11 @@ export interface Coverage {
   of: number
 }
 
-/** The shares of one unit. A page that is a draft counts as not written. */
-export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
+/**
+ * The shares of one unit. A page that is a draft counts as not written. `hasLimits`: whether limits are computed for
+ * what a device reads; undefined for one with nothing to measure.
+ */
+export function coverageOf(machine: Machine, graph: Graph, hasLimits: (device: Device) => boolean | undefined): Coverage[] {
   const { devices, alarms, parts, drawings, sourceLanguage, languages } = machine
   const written = machine.pages.filter((page) => !isDraft(page))
   const described = describer(machine)
@@ -56,6 +60,11 @@ export function coverageOf(machine: Machine, graph: Graph): Coverage[] {
     row('devices with a drawing', devices, (device) => hasDrawing(device, graph)),
     row('devices with a place', devices, ({ x, y, place }) => place !== undefined || (x !== undefined && y !== undefined)),
     row('sensors with a lesson', sensors, (device) => graph.lessonsOf(device).some((lesson) => !isDraft(lesson))),
+    row(
+      'devices with limits computed',
+      devices.map(hasLimits).filter((it) => it !== undefined),
+      (it) => it,
+    ),
     row('alarms with a recovery', alarms, ({ number }) => {
       const recovery = graph.recoveryOf(number.value)
       return recovery !== undefined && !isDraft(recovery)

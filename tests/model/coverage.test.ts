@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { limitsIn } from '../../src/checkout/checkout-of.ts'
 import { type CoverageKind, coverageOf } from '../../src/model/coverage.ts'
 import { graphOf } from '../../src/model/graph.ts'
 import { type Changes, loadSound } from '../sound-machine.ts'
@@ -9,7 +10,8 @@ function shares(changes: Record<string, string | undefined> = {}): Partial<Recor
   const files: Changes = new Map(Object.entries(changes))
   const [machine] = loadSound(files).machines
   if (!machine) throw new Error('no machine')
-  return Object.fromEntries(coverageOf(machine, graphOf(machine)).map(({ what, have, of }) => [what, `${have}/${of}`]))
+  const graph = graphOf(machine)
+  return Object.fromEntries(coverageOf(machine, graph, limitsIn(machine, graph)).map(({ what, have, of }) => [what, `${have}/${of}`]))
 }
 
 const devices = (rows: string) => ({ 'data/devices.csv': `tag,kind,description,technology,area,x,y,place,drawing,fits\n${rows}` })
@@ -52,6 +54,25 @@ test.each<[string, Record<string, string | undefined>, CoverageKind | 'pages in 
     devices('PS-101,switch,A,pressure-switch\nPS-102,switch,B,encoder\nDISC1,isolator,D,isolator\n'),
     'sensors with a lesson',
     '1/2',
+  ],
+  [
+    'a device whose data give nothing has no limits',
+    {
+      'data/checkout.yaml':
+        'cards:\n  DI1: { from: data sheet, sense: sinking, inputType: Type 3 }\ndevices:\n  PS-101: { from: measured, output: pnp, contact: NO }\n',
+    },
+    'devices with limits computed',
+    // PS-102 and DISC1 have none; the windings and the insulation of MTR5 have those of the trade.
+    '2/4',
+  ],
+  [
+    'a machine without such data has no such share',
+    {
+      'data/checkout.yaml': undefined,
+      'machine.yaml': readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8').replace(/ {2}checkout:.*\n/, ''),
+    },
+    'devices with limits computed',
+    '0/0',
   ],
   ['an alarm has its recovery', {}, 'alarms with a recovery', '1/1'],
   ['a draft is no recovery', recovery('draft: true\n'), 'alarms with a recovery', '0/1'],

@@ -10,6 +10,7 @@ export function coverageLabel(labels: Labels, { kind, language = '' }: Pick<Cove
     'devices with a drawing': labels.coveredDrawing,
     'devices with a place': labels.coveredPlace,
     'sensors with a lesson': labels.coveredLesson,
+    'devices with limits computed': labels.coveredLimits,
     'alarms with a recovery': labels.coveredRecovery,
     'maintenance tasks with an interval': labels.coveredInterval,
     'wear parts with a task': labels.coveredTask,

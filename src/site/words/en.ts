@@ -218,6 +218,7 @@ export const en = {
   coveredDrawing: 'Devices with a drawing',
   coveredPlace: 'Devices with a place',
   coveredLesson: 'Sensors with a lesson',
+  coveredLimits: 'Devices whose readings have limits',
   coveredRecovery: 'Alarms with a recovery',
   coveredInterval: 'Maintenance jobs with an interval',
   coveredTask: 'Wear parts with a job',

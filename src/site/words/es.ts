@@ -219,6 +219,7 @@ export const es: Labels = {
   coveredDrawing: 'Dispositivos con plano',
   coveredPlace: 'Dispositivos con ubicación',
   coveredLesson: 'Sensores con lección',
+  coveredLimits: 'Aparatos con límites para sus lecturas',
   coveredRecovery: 'Alarmas con solución',
   coveredInterval: 'Trabajos de mantenimiento con intervalo',
   coveredTask: 'Piezas de desgaste con trabajo',
