@@ -26,7 +26,12 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   for (const [name, file] of Object.entries({ ...fonts, ...fontLicences })) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
-  const scripts = { 'head.js': 'scripts/head.ts', 'site.js': 'scripts/site.ts', 'search-ui.js': 'scripts/search/main.ts' }
+  const scripts = {
+    'head.js': 'scripts/head.ts',
+    'site.js': 'scripts/site.ts',
+    'search-ui.js': 'scripts/search/main.ts',
+    'meter.js': 'scripts/meter/main.ts',
+  }
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)

@@ -36,7 +36,7 @@ test('signs and all other pictures of the site are drawn in our own sources: no 
 })
 
 test('the scripts of the site hold no other package', async () => {
-  const entryPoints = ['src/site/scripts/head.ts', 'src/site/scripts/site.ts', 'src/site/scripts/search/main.ts']
+  const entryPoints = ['src/site/scripts/head.ts', 'src/site/scripts/site.ts', 'src/site/scripts/search/main.ts', 'src/site/scripts/meter/main.ts']
   const { metafile } = await build({ entryPoints, bundle: true, write: false, metafile: true, outdir: 'out', logLevel: 'silent' })
   const foreign = Object.keys(metafile.inputs).filter((path) => path.includes('node_modules'))
   expect(foreign).toEqual([])

@@ -1,6 +1,7 @@
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { instructionsEn } from './instructions.ts'
+import { meterEn } from './meter.ts'
 import { readingEn } from './reading.ts'
 import { safetyEn } from './safety/en.ts'
 import { storedEnergyEn } from './stored-energy.ts'
@@ -8,6 +9,7 @@ import { storedEnergyEn } from './stored-energy.ts'
 export const en = {
   ...enHazards,
   ...instructionsEn,
+  ...meterEn,
   ...readingEn,
   ...safetyEn,
   ...storedEnergyEn,

@@ -2,6 +2,7 @@ import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
 import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
+import { meterEs } from './meter.ts'
 import { readingEs } from './reading.ts'
 import { safetyEs } from './safety/es.ts'
 import { storedEnergyEs } from './stored-energy.ts'
@@ -9,6 +10,7 @@ import { storedEnergyEs } from './stored-energy.ts'
 export const es: Labels = {
   ...esHazards,
   ...instructionsEs,
+  ...meterEs,
   ...readingEs,
   ...safetyEs,
   ...storedEnergyEs,

@@ -1,0 +1,61 @@
+import { faultTable } from '../../signals/fault/fault-table.ts'
+import { type Indicator, type Point, targetStates } from '../../signals/fault/row.ts'
+import { isRefused } from '../../signals/refusals.ts'
+import { type Field, type MeterSheet, placeOfPoint } from './meter-sheet.ts'
+
+/** In the order in which the signal takes them. */
+const points: readonly Point[] = [
+  'supply-at-sensor',
+  'feed-at-sensor',
+  'output-at-sensor',
+  'across-sensor',
+  'brown-to-common',
+  'loop-current',
+  'input-at-card',
+  'input-to-cabinet',
+]
+const indicators: readonly Indicator[] = ['output-led', 'card-led', 'other-led', 'fault-led', 'tag']
+
+/** Every reading that a device asks for. */
+export function fieldsOf(sheet: MeterSheet): Field[] {
+  const others = sheet.expected.map(
+    ({ at, name, state, unit }, index): Field => ({ id: `value${index}`, name: 'value', at, unit, said: { name, state } }),
+  )
+  return [...ofKind(sheet), ...others]
+}
+
+function ofKind(sheet: MeterSheet): Field[] {
+  switch (sheet.kind) {
+    case 'switched': {
+      const supply: Field = { id: 'supply', name: 'supply', at: 'supply', unit: 'V' }
+      const read = points.filter((point) => healthyOf(sheet)?.readings[point])
+      const fields = read.flatMap((name) =>
+        targetStates.map((state) => ({ id: `${name}.${state}`, name, at: placeOfPoint[name], unit: name === 'loop-current' ? 'mA' : 'V', state })),
+      )
+      return fields.length === 0 || sheet.circuit.output === 'namur' ? fields : [supply, ...fields]
+    }
+    case 'loop':
+      return [{ id: 'loop-current', name: 'loop-current', at: 'terminal', unit: 'mA' }]
+    case 'platinum':
+      return [
+        { id: 'element', name: 'element', at: 'terminal', unit: 'Ω' },
+        { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
+      ]
+    case 'plain':
+      return []
+  }
+}
+
+/** Every light that can be tapped. */
+export function indicatorsOf(sheet: MeterSheet): Indicator[] {
+  if (sheet.kind !== 'switched') return []
+  const table = faultTable(sheet.circuit)
+  return isRefused(table) ? [] : indicators.filter((indicator) => table.some(({ lights }) => lights[indicator]))
+}
+
+/** The row of the fault table that a good circuit is in; undefined where there is no table. */
+export function healthyOf(sheet: MeterSheet) {
+  if (sheet.kind !== 'switched') return undefined
+  const table = faultTable(sheet.circuit)
+  return isRefused(table) ? undefined : table.find(({ id }) => id === 'healthy')
+}

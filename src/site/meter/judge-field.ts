@@ -1,0 +1,98 @@
+import { levelBand } from '../../signals/fault/level.ts'
+import type { Point } from '../../signals/fault/row.ts'
+import type { Quantity } from '../../signals/law.ts'
+import { loopLimits, loopState } from '../../signals/loop-current.ts'
+import { platinumResistance } from '../../signals/platinum.ts'
+import { platinumLimits } from '../../signals/platinum-class.ts'
+import { type Band, judge, type Verdict } from '../../signals/verdict.ts'
+import { healthyOf } from './fields-of.ts'
+import type { BasisWord, Field, MeterSheet, PlatinumSheet, SwitchedSheet } from './meter-sheet.ts'
+
+/** What a field should read. `usual` lies inside the band and is where most good readings are. */
+export interface Expectation {
+  band: Band
+  usual: Band
+  unit: string
+  basis: readonly BasisWord[]
+}
+
+export type Values = Readonly<Partial<Record<string, number>>>
+
+/** The sheet with the supply that was measured: limits follow it. */
+export function withMeasured(sheet: MeterSheet, values: Values): MeterSheet {
+  const { supply } = values
+  if (sheet.kind !== 'switched' || supply === undefined) return sheet
+  return { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
+}
+
+/** Undefined where nothing can be foretold. `sheet` has the measured supply in it. */
+export function expectationOf(field: Field, sheet: MeterSheet, values: Values): Expectation | undefined {
+  if (field.name === 'value') {
+    const it = sheet.expected[Number(field.id.replace('value', ''))]
+    return it && { band: it.band, usual: it.band, unit: it.unit, basis: it.basis }
+  }
+  switch (sheet.kind) {
+    case 'switched':
+      return field.name === 'supply' ? supplyExpectation(sheet) : pointExpectation(field, sheet)
+    case 'loop': {
+      const { measuringFromMa, measuringToMa } = loopLimits
+      const band = { low: measuringFromMa.value, high: measuringToMa.value }
+      return { band, usual: { low: 4, high: 20 }, unit: 'mA', basis: ['standard'] }
+    }
+    case 'platinum':
+      return field.name === 'element' ? elementExpectation(sheet, values.reference) : undefined
+    case 'plain':
+      return undefined
+  }
+}
+
+/** The verdict over a reading in the unit of its field. */
+export function judgeField(field: Field, value: number, sheet: MeterSheet, values: Values): Verdict {
+  if (field.name === 'loop-current' && sheet.kind === 'loop' && loopState(value) === 'no state') return 'no verdict'
+  const expected = expectationOf(field, sheet, values)
+  return expected ? judge(value, expected.band) : 'no verdict'
+}
+
+function supplyExpectation({ supply }: SwitchedSheet): Expectation | undefined {
+  return supply && { band: supply.band, usual: supply.band, unit: 'V', basis: supply.basis }
+}
+
+function pointExpectation({ id, name, state }: Field, sheet: SwitchedSheet): Expectation | undefined {
+  const point = name as Point
+  const level = state && healthyOf(sheet)?.readings[point]?.[state]
+  const found = level && levelBand(level, point, sheet.circuit)
+  if (!found || !('band' in found)) return undefined
+  const { supplyV, dropV, limits, namur } = sheet.circuit
+  const current = [namur?.highImpedanceMa, namur?.lowImpedanceMa]
+  const voltage = [supplyV, ...(level === 'driven' || level === 'drop' ? [dropV] : []), limits?.onFromV, limits?.offToV]
+  const own = sheet.limits?.[id]
+  if (own) return { usual: found.usual, ...own, unit: 'V' }
+  return { ...found, unit: point === 'loop-current' ? 'mA' : 'V', basis: basisOf(point === 'loop-current' ? current : voltage) }
+}
+
+/** Against the reference where one was read, else against the range of the signal. */
+function elementExpectation(sheet: PlatinumSheet, referenceC: number | undefined): Expectation | undefined {
+  const { tolerance, iceResistanceOhm } = sheet
+  const ice = typeof iceResistanceOhm === 'number' ? iceResistanceOhm : iceResistanceOhm.value
+  if (referenceC !== undefined && tolerance) {
+    const limits = platinumLimits({ temperatureC: referenceC, iceResistanceOhm: ice }, tolerance.class, tolerance.rangeC)
+    if (!('low' in limits) || !('value' in limits.low) || !('value' in limits.high)) return undefined
+    const band = { low: limits.low.value, high: limits.high.value }
+    return { band, usual: band, unit: 'Ω', basis: ['standard'] }
+  }
+  const at = (temperatureC: number | undefined) => {
+    const found = temperatureC === undefined ? undefined : platinumResistance({ temperatureC, iceResistanceOhm: ice })
+    return found && 'value' in found ? found.value : undefined
+  }
+  const [low, high] = [at(sheet.low), at(sheet.high)]
+  if (low === undefined || high === undefined) return undefined
+  return { band: { low, high }, usual: { low, high }, unit: 'Ω', basis: ['standard'] }
+}
+
+function basisOf(quantities: readonly (Quantity | undefined)[]): BasisWord[] {
+  const words = quantities.flatMap((it): BasisWord[] => {
+    if (it === undefined) return []
+    return [typeof it === 'number' || it.fromMemory ? 'generic' : it.basis]
+  })
+  return [...new Set(words)]
+}

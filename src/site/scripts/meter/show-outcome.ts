@@ -1,0 +1,37 @@
+import { fill } from '../../words/fill.ts'
+import { element, required } from './dom.ts'
+import { isEmpty } from './kept.ts'
+import type { MeterPage, MeterState } from './meter-state.ts'
+import { outcomeNodes, readingName } from './outcome-nodes.ts'
+
+/** What the readings mean, and where to look next. `goTo` opens a field or brings a light into view. */
+export function showOutcome(page: MeterPage, state: MeterState, goTo: (target: HTMLElement) => void): void {
+  const { root, words } = page
+  required(root, '[data-outcome]').replaceChildren(...outcomeNodes(page, state), ...nextNodes(page, state, goTo))
+  const kept = required<HTMLElement>(root, '[data-kept]')
+  kept.hidden = isEmpty(state.kept)
+  kept.textContent = fill(words.meterKept, { when: whenText(state.kept.atMs) })
+  for (const button of root.querySelectorAll<HTMLButtonElement>('[data-meter-clear], [data-meter-print]')) button.disabled = isEmpty(state.kept)
+}
+
+export const whenText = (atMs: number): string =>
+  new Date(atMs).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' })
+
+function nextNodes(page: MeterPage, { outcome }: MeterState, goTo: (target: HTMLElement) => void): HTMLElement[] {
+  const next = outcome.kind === 'faults' ? outcome.findings.next : undefined
+  if (!next) return []
+  const { root, words } = page
+  const selector = 'point' in next ? `[data-field="${next.point}.${next.state}"]` : `[data-light="${next.indicator}"]`
+  const target = root.querySelector<HTMLElement>(selector)
+  const button = element('button', { text: words.meterGoThere })
+  button.setAttribute('type', 'button')
+  if (target) button.addEventListener('click', () => goTo(target))
+  return [
+    element(
+      'div',
+      { className: 'meter-next' },
+      element('p', {}, element('b', { text: `${words.meterNext}: ` }), element('span', { text: readingName(next, page) })),
+      ...(target ? [button] : []),
+    ),
+  ]
+}
