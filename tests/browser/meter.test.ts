@@ -129,7 +129,9 @@ describe('by touch, opened from disk', () => {
     await onPage('checks/check-current-loop/PT518.html', async (page) => {
       await enter(page, 'loop-current', '3.5')
       expect(await verdict(page, 'loop-current')).toBe('not as expected')
-      expect(await likely(page)).toContain('The transmitter signals a failure, low (NAMUR NE 43')
+      expect(await page.locator('[data-outcome]').textContent()).toContain('This is a failure current, low (NAMUR NE 43: up to 3.6 mA).')
+      expect(await likely(page)).toBe('The transmitter reports a failure with a low current.')
+      expect(await suspected(page)).toEqual(['suspected here: device'])
       await page.locator('[data-field="loop-current"]').tap()
       await page.locator('[data-keys-remove]').tap()
       await enter(page, 'loop-current', '13.6')

@@ -1,9 +1,14 @@
 import { describe, expect, test } from 'vitest'
+import { diskFolder } from '../../src/load/folder.ts'
+import { loadMachine } from '../../src/load/load-machine.ts'
+import { graphOf } from '../../src/model/graph.ts'
 import { inputLimits } from '../../src/signals/digital-input.ts'
 import type { SwitchedCircuit } from '../../src/signals/fault/circuit.ts'
 import { faultTable } from '../../src/signals/fault/fault-table.ts'
+import { readQuantity } from '../../src/signals/read-quantity.ts'
 import { outputLimits } from '../../src/signals/sensor-output.ts'
 import { signalWords } from '../../src/signals/words/words.ts'
+import type { Context } from '../../src/site/context.ts'
 import { fieldsOf, indicatorsOf } from '../../src/site/meter/fields-of.ts'
 import { expectationOf, judgeField, type Values, withMeasured } from '../../src/site/meter/judge-field.ts'
 import { lightPatterns, observationsOf } from '../../src/site/meter/light-pattern.ts'
@@ -11,6 +16,8 @@ import type { Field, MeterSheet, PlatinumSheet, SwitchedSheet } from '../../src/
 import { bandText, basisText } from '../../src/site/meter/meter-words.ts'
 import { type Lights, outcomeOf } from '../../src/site/meter/outcome-of.ts'
 import { faultRowsOf } from '../../src/site/parts/fault-rows.ts'
+import { metersOf } from '../../src/site/parts/meter.ts'
+import { labelsOf } from '../../src/site/words/labels.ts'
 import { meterEn, meterEs, meterWords } from '../../src/site/words/meter.ts'
 
 const pnp: SwitchedCircuit = {
@@ -84,6 +91,11 @@ describe('values', () => {
     })
     expect(judgeField(field(pt100, 'element'), 131.2, pt100, {})).toBe('pass')
     expect(judgeField(field(pt100, 'element'), 165, pt100, {})).toBe('fail')
+  })
+  test('the pair of leads is taken off what is read across the element', () => {
+    expect(outcomeOf(pt100, { element: 133, leads: 1.8 }, {})).toMatchObject({ value: expect.closeTo(80.77, 1) })
+    expect(judgeField(field(pt100, 'element'), 158, pt100, { leads: 1.8 })).toBe('pass')
+    expect(judgeField(field(pt100, 'element'), 158, pt100, {})).toBe('fail')
   })
   test('against the reference the class of the element counts', () => {
     const classB: MeterSheet = { ...pt100, tolerance: { class: 'B', rangeC: [-50, 500] } }
@@ -171,5 +183,42 @@ describe('in words', () => {
   test('every language of the meter has its own', () => {
     expect(meterWords('es')?.meter).not.toBe(meterWords('en')?.meter)
     expect(meterWords('xx')).toBeUndefined()
+  })
+})
+
+describe('every device of the example', () => {
+  const { machines } = loadMachine(diskFolder('example-machine', 'example-machine/'), diskFolder('content', 'content/'))
+  const [machine] = machines
+  if (!machine) throw new Error('no machine')
+  const graph = graphOf(machine)
+  const labels = labelsOf('en')
+  const context = { machine, graph, language: 'en', labels } as unknown as Context
+  const metered = machine.devices.flatMap((device) => metersOf(context, device).map((it) => [device.tag.value, it] as const))
+
+  test('has a meter where it has something to read', () => {
+    expect(metered.length).toBeGreaterThan(60)
+    expect(new Set(metered.map(([, { sheet }]) => sheet.kind))).toEqual(new Set(['switched', 'loop', 'platinum', 'plain']))
+  })
+
+  test('asks for each reading under an id of its own, and only in units that can be typed', () => {
+    for (const [tag, { sheet }] of metered) {
+      const ids = fieldsOf(sheet).map(({ id }) => id)
+      expect(new Set(ids).size, tag).toBe(ids.length)
+      for (const { id, unit } of fieldsOf(sheet)) expect(readQuantity(`1 ${unit}`, unit), `${tag} ${id}`).toMatchObject({ value: 1 })
+    }
+  })
+
+  test('passes with what a good circuit reads, at the nominal supply', () => {
+    for (const [tag, { sheet }] of metered)
+      for (const it of fieldsOf(sheet)) {
+        const usual = expectationOf(it, sheet, {})?.usual
+        if (usual?.low === undefined || usual.high === undefined) continue
+        expect(judgeField(it, (usual.low + usual.high) / 2, sheet, {}), `${tag} ${it.id}`).toBe('pass')
+      }
+  })
+
+  test('of a safety device is never an approval', () => {
+    const safety = metered.filter(([, { isSafetyDevice }]) => isSafetyDevice).map(([tag]) => tag)
+    expect(safety).toEqual(expect.arrayContaining(['ES055', 'GLS221', 'LC106']))
   })
 })

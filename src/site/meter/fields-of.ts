@@ -39,6 +39,7 @@ function ofKind(sheet: MeterSheet): Field[] {
     case 'platinum':
       return [
         { id: 'element', name: 'element', at: 'terminal', unit: 'Ω' },
+        { id: 'leads', name: 'leads', at: 'terminal', unit: 'Ω' },
         { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
       ]
     case 'plain':

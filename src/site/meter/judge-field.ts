@@ -50,7 +50,8 @@ export function expectationOf(field: Field, sheet: MeterSheet, values: Values): 
 export function judgeField(field: Field, value: number, sheet: MeterSheet, values: Values): Verdict {
   if (field.name === 'loop-current' && sheet.kind === 'loop' && loopState(value) === 'no state') return 'no verdict'
   const expected = expectationOf(field, sheet, values)
-  return expected ? judge(value, expected.band) : 'no verdict'
+  const own = field.name === 'element' ? value - (values.leads ?? 0) : value
+  return expected ? judge(own, expected.band) : 'no verdict'
 }
 
 function supplyExpectation({ supply }: SwitchedSheet): Expectation | undefined {

@@ -60,7 +60,7 @@ export type Place = 'supply' | 'device' | 'pin' | 'terminal' | 'card' | 'address
 export type BasisWord = 'data sheet' | 'standard' | 'measured' | 'generic'
 
 /** What is read besides the points of the fault table. */
-export type FieldName = Point | 'supply' | 'element' | 'reference' | 'value'
+export type FieldName = Point | 'supply' | 'element' | 'leads' | 'reference' | 'value'
 
 export interface Field {
   /** Stands in what the panel keeps: `input-at-card.target`. */

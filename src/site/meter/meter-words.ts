@@ -38,6 +38,8 @@ export function fieldText(words: MeterWords, signal: SignalWords, { name, said }
       return words.meterSupply
     case 'element':
       return words.meterElement
+    case 'leads':
+      return words.meterLeads
     case 'reference':
       return words.meterReference
     case 'value':

@@ -55,7 +55,7 @@ export function outcomeOf(sheet: MeterSheet, values: Values, lights: Lights): Ou
     case 'loop':
       return values['loop-current'] === undefined ? { kind: 'nothing' } : loopValue(values['loop-current'], sheet)
     case 'platinum':
-      return values.element === undefined ? { kind: 'nothing' } : temperature(values.element, values.reference, sheet)
+      return values.element === undefined ? { kind: 'nothing' } : temperature(values.element - (values.leads ?? 0), values.reference, sheet)
     case 'plain':
       return { kind: 'nothing' }
   }

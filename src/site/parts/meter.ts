@@ -101,7 +101,7 @@ const askedAnyway: ReadonlySet<Expectation['measured']> = new Set(['signal-bit',
 function expectedOf(context: Context, expectations: readonly Expectation[]): Expected[] {
   return expectations.flatMap((it) => {
     const { point, low, high, unit, measured, meter } = it
-    const isAsked = meter !== undefined || askedAnyway.has(measured)
+    const isAsked = meter !== undefined || askedAnyway.has(measured) || it.state === 'failure-low' || it.state === 'failure-high'
     if (isAsked || (low === undefined && high === undefined) || !unitOf(unit)) return []
     const band = { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) }
     return [{ at: point, ...expectationName(context, it), band, unit, basis: basisOfRest(it) }]
