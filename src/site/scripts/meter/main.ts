@@ -73,7 +73,7 @@ function startMeter(root: HTMLElement): void {
     keep(key, kept)
     show()
   })
-  required(root, '[data-meter-print]').addEventListener('click', () => printRecord())
+  required(root, '[data-meter-print]').addEventListener('click', () => printRecord(root))
   live.hidden = false
   for (const table of root.querySelectorAll('[data-folds]')) table.removeAttribute('open')
   show()
@@ -90,10 +90,15 @@ function quickLights({ sheet, indicators }: MeterPage, reacts: boolean): Kept['l
   }
 }
 
-/** The record alone on paper. */
-function printRecord(): void {
-  const root = document.documentElement
-  root.dataset.printing = 'record'
-  window.addEventListener('afterprint', () => delete root.dataset.printing, { once: true })
+/** The record of this meter alone on paper. */
+function printRecord(meter: HTMLElement): void {
+  const page = document.documentElement
+  page.dataset.printing = 'record'
+  meter.classList.add('meter-printed')
+  const restore = () => {
+    delete page.dataset.printing
+    meter.classList.remove('meter-printed')
+  }
+  window.addEventListener('afterprint', restore, { once: true })
   print()
 }
