@@ -47,7 +47,9 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
       if (!engine) throw new Error('search/core.js is not there')
       // The first answer waits for the engine to start, so its names are shown at once.
       const onNames = (exact: ExactHit[]) => {
-        if (!answered && own()) showResults(results, { exact, pages: [] }, labels)
+        if (answered || !own()) return
+        showResults(results, { exact, pages: [] }, labels)
+        showLists(exact.length === 0)
       }
       const result = await engine.search(query, { limit, onNames })
       answered = true
