@@ -2,6 +2,7 @@ import type { Rule } from './rule.ts'
 import { cableDropTooHigh } from './rules/cable-drop-too-high.ts'
 import { checkoutDataMissing } from './rules/checkout-data-missing.ts'
 import { gapBeyondAssured } from './rules/gap-beyond-assured.ts'
+import { impossibleCheckoutValue } from './rules/impossible-checkout-value.ts'
 import { loopBudgetExceeded } from './rules/loop-budget-exceeded.ts'
 import { outputAgainstCard } from './rules/output-against-card.ts'
 import { partOfOtherTechnology } from './rules/part-of-other-technology.ts'
@@ -17,6 +18,7 @@ export const checkoutRules: readonly Rule[] = [
   cableDropTooHigh,
   checkoutDataMissing,
   gapBeyondAssured,
+  impossibleCheckoutValue,
   loopBudgetExceeded,
   outputAgainstCard,
   partOfOtherTechnology,

@@ -6,7 +6,7 @@ import type { Device, Machine } from '../model/machine.ts'
 export interface DeviceCheckout {
   device: Device
   checkout: Checkout
-  /** One for each signal of the I/O list. */
+  /** One for each signal of the I/O list; one without a signal where it has none. */
   wired: readonly Wired[]
 }
 
@@ -15,7 +15,9 @@ export function checkouts(machine: Machine, graph: Graph): readonly DeviceChecko
   if (!machine.checkout) return []
   return machine.devices.flatMap((device): DeviceCheckout[] => {
     const checkout = checkoutOf(device, machine, graph)
-    return checkout ? [{ device, checkout, wired: graph.signalsOf(device.tag.value).map((signal) => wire(device, signal, machine)) }] : []
+    if (!checkout) return []
+    const signals = graph.signalsOf(device.tag.value)
+    return [{ device, checkout, wired: (signals.length > 0 ? signals : [undefined]).map((signal) => wire(device, signal, machine)) }]
   })
 }
 

@@ -39,7 +39,7 @@ export function analogueExpectations(wired: Wired): Expectation[] {
 
 export function withTolerance(it: Expectation, error: Result): Expectation {
   if (it.value === undefined) return it
-  if ('impossible' in error) return { ...it, impossible: error.impossible }
+  if ('impossible' in error) return { ...it, impossible: { why: error.impossible, of: ['tolerancePercent'] } }
   if (!isValue(error)) return { ...it, notComputed: ['tolerancePercent'] }
   return { ...it, low: it.value - error.value, high: it.value + error.value, restsOn: together(it.restsOn, restsOn(error.inputs)) }
 }

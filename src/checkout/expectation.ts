@@ -86,8 +86,8 @@ export interface Expectation {
   /** What checkout.yaml does not give, by its names there; the value, or a limit, is left out for it. */
   notComputed?: readonly string[]
   refused?: RefusalId
-  /** Why the values that are given cannot be. */
-  impossible?: string
+  /** Why the values that are given cannot be, and which they are. */
+  impossible?: { why: string; of: readonly string[] }
 }
 
 export const nothingUsed: RestsOn = { inputs: [], bases: [], generic: false, fromMemory: false }
@@ -113,7 +113,7 @@ export function expected(frame: Frame, result: Result | Refused, limits: Limits 
   const unit = frame.unit ?? ''
   if (isRefused(result)) return { ...frame, unit, restsOn: nothingUsed, refused: result.refused }
   if ('notComputed' in result) return { ...frame, unit, restsOn: nothingUsed, notComputed: dataNames(result.notComputed) }
-  if ('impossible' in result) return { ...frame, unit, restsOn: nothingUsed, impossible: result.impossible }
+  if ('impossible' in result) return { ...frame, unit, restsOn: nothingUsed, impossible: { why: result.impossible, of: dataNames(result.of) } }
   const own = limits(result.value)
   return { ...frame, ...own, unit: result.unit || unit, value: result.value, formula: result.formula, restsOn: restsOn(result.inputs) }
 }

@@ -72,7 +72,7 @@ function notes({ formula, restsOn, notComputed, refused, impossible }: Expectati
     restsOn.fromMemory ? words.fromMemory : undefined,
     notComputed && notComputed.length > 0 ? `${words.notComputed} ${notComputed.join(', ')}` : undefined,
     refused && signals.refusals[refused],
-    impossible,
+    impossible?.why,
   ]
     .filter((it) => it !== undefined)
     .join('  ·  ')
