@@ -17,6 +17,7 @@ import * as light from '../../src/signals/photoelectric.ts'
 import * as platinum from '../../src/signals/platinum.ts'
 import * as proximity from '../../src/signals/proximity.ts'
 import * as pulses from '../../src/signals/pulses.ts'
+import * as resistive from '../../src/signals/resistive-load.ts'
 import * as scaling from '../../src/signals/scaling.ts'
 import * as switching from '../../src/signals/switching.ts'
 import { terminalVoltages } from '../../src/signals/terminal-voltage.ts'
@@ -53,7 +54,25 @@ const notLaws = [
   'worstCase',
   'rootSumSquare',
 ]
-const modules = { cable, cableDrop, coil, output, tests, load, level, loop, motor, namur, light, platinum, proximity, pulses, scaling, switching }
+const modules = {
+  cable,
+  cableDrop,
+  coil,
+  output,
+  tests,
+  load,
+  level,
+  loop,
+  motor,
+  namur,
+  light,
+  platinum,
+  proximity,
+  pulses,
+  resistive,
+  scaling,
+  switching,
+}
 const all = [...Object.values(modules), thermistor, tolerance, thermocouples.J, thermocouples.K, thermocouples.T].flatMap((it) => Object.entries(it))
 const laws = all.flatMap(([name, it]) =>
   typeof it === 'function' && !notLaws.includes(name) ? [[name, it as (given: Inputs) => Result] as const] : [],

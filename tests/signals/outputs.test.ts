@@ -13,9 +13,15 @@ import { cableDrop, cableDropPercent, mostDropPercent, smallestSize } from '../.
 import { coilCurrent, coilTolerance, coilVerdict, coldCoilResistance, warmCoilResistance } from '../../src/signals/coil.ts'
 import { bondingResistance, insulationVerdict, leastInsulation } from '../../src/signals/electrical-tests.ts'
 import { cylinderForce, mostImbalance, phaseImbalance, slip, synchronousSpeed } from '../../src/signals/motor.ts'
+import { loadCurrent, loadResistance } from '../../src/signals/resistive-load.ts'
 import { judge } from '../../src/signals/verdict.ts'
 import { voltageWindow, voltageWindows } from '../../src/signals/voltage-window.ts'
 import { expectValue, valueIn } from './expect-value.ts'
+
+test('a heating element of 4 kW on 400 V has 40 Ω and takes 10 A', () => {
+  expectValue(loadResistance({ ratedV: 400, ratedW: 4000 }), 40, 1e-9)
+  expectValue(loadCurrent({ ratedV: 400, ratedW: 4000 }), 10, 1e-9)
+})
 
 describe('coils', () => {
   const wireOnly = { fedWith: 'd.c.', hasElectronics: false } as const
