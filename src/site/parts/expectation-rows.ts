@@ -48,7 +48,7 @@ export function expectationRows(context: Context, expectations: readonly Expecta
       ...(limit === undefined || limit === good ? [] : [`${words.meterLimit} ${limit}`]),
       ...(notComputed ? [fill(words.meterMissing, { missing: notComputed.join(', ') })] : []),
       ...(refused ? [signal.refusals[refused]] : []),
-      ...(impossible ? [impossible] : []),
+      ...(impossible ? [impossible.why] : []),
     ].join('; ')
   }
   return expectations.map((it) => ({
