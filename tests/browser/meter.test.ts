@@ -135,7 +135,7 @@ describe('by touch, opened from disk', () => {
       await page.locator('[data-field="loop-current"]').tap()
       await page.locator('[data-keys-remove]').tap()
       await enter(page, 'loop-current', '13.6')
-      expect(await page.locator('[data-outcome] .meter-figure').textContent()).toBe('3.60 bar')
+      expect(await page.locator('[data-outcome] .meter-figure').textContent()).toBe('3.6 bar')
       expect(await verdict(page, 'loop-current')).toBe('as expected')
     })
   })
