@@ -2,16 +2,11 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { loadSound } from '../sound-machine.ts'
 
-const named = `${readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8')}  checkout: { file: data/checkout.yaml }\n`
+const machineText = readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8')
 
 /** The sound machine with a checkout.yaml. */
 function load(text: string) {
-  const { machines, findings } = loadSound(
-    new Map([
-      ['data/checkout.yaml', text],
-      ['machine.yaml', named],
-    ]),
-  )
+  const { machines, findings } = loadSound(new Map([['data/checkout.yaml', text]]))
   return {
     data: machines[0]?.checkout,
     findings: findings.map(({ place, rule, message, help }) => `${place.line}:${place.column} ${rule} ${message} | ${help ?? ''}`),
@@ -48,7 +43,9 @@ test('every value keeps its place, what it rests on, and its source', () => {
 })
 
 test('a machine without the file has no such data, and no finding', () => {
-  expect(loadSound(new Map()).machines[0]?.checkout).toBeUndefined()
+  const { machines, findings } = loadSound(new Map([['machine.yaml', machineText.replace(/ {2}checkout:.*\n/, '')]]))
+  expect(machines[0]?.checkout).toBeUndefined()
+  expect(findings).toEqual([])
 })
 
 describe('what is wrong is said at its place', () => {
