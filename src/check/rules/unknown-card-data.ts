@@ -4,7 +4,7 @@ import { advice, suggestFrom } from '../suggest.ts'
 export const unknownCardData: Rule = {
   id: 'unknown-card-data',
   severity: 'error',
-  summary: 'checkout.yaml describes a card that is neither in the list of cards nor a part.',
+  summary: 'A card that checkout.yaml describes is neither in the list of cards nor a part.',
   why: 'What it says reaches no card, and nothing is computed from it.',
   source: 'house rule',
 
