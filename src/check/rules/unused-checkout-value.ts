@@ -8,7 +8,7 @@ import type { Rule } from '../rule.ts'
 export const unusedCheckoutValue: Rule = {
   id: 'unused-checkout-value',
   severity: 'warning',
-  summary: 'checkout.yaml gives a value that no device uses.',
+  summary: 'A value of checkout.yaml is used by no device.',
   why: 'Its author believes that it counts, and it changes nothing.',
   source: 'house rule',
 
