@@ -179,6 +179,16 @@ describe.each([
     })
   })
 
+  test.each(['lo-1', 'lo-2', 'lo-3', 'lo-4', 'lo-5', 'lo-6'])('%s prints on two sheets, both sides, or less', async (name) => {
+    await onPage(panel, async (page) => {
+      await page.goto(address(`lockout/${name}.html`))
+      const pdf = await page.pdf({ format: 'A4' })
+      const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+      expect(pages).toBeGreaterThan(0)
+      expect(pages).toBeLessThanOrEqual(4)
+    })
+  })
+
   test('locked points and done steps stay after a reload, until they are cleared', async () => {
     await onPage(panel, async (page) => {
       await page.goto(address('lockout/lo-2.html'))
