@@ -9,20 +9,20 @@ export function once<T>(make: () => T): () => T {
 
 /** A function that gives the answer of the first time for each argument. */
 export function remembered<A, T>(answer: (argument: A) => T): (argument: A) => T {
-  const known = new Map<A, { value: T }>()
-  return (argument) => {
-    let found = known.get(argument)
-    if (!found) {
-      found = { value: answer(argument) }
-      known.set(argument, found)
-    }
-    return found.value
-  }
+  return rememberedIn(new Map(), answer)
 }
 
 /** The same for objects; what nothing else holds any more is forgotten. */
 export function rememberedOf<A extends object, T>(answer: (argument: A) => T): (argument: A) => T {
-  const known = new WeakMap<A, { value: T }>()
+  return rememberedIn(new WeakMap(), answer)
+}
+
+interface Answers<A, T> {
+  get(argument: A): { value: T } | undefined
+  set(argument: A, answer: { value: T }): unknown
+}
+
+function rememberedIn<A, T>(known: Answers<A, T>, answer: (argument: A) => T): (argument: A) => T {
   return (argument) => {
     let found = known.get(argument)
     if (!found) {
