@@ -9,21 +9,15 @@ import type { Device, Machine } from '../model/machine.ts'
 import { readQuantity } from '../signals/read-quantity.ts'
 import { signalWords } from '../signals/words/words.ts'
 import { expectText, faultsOf, type Told } from './expect-text.ts'
-import { checkFolder, countFindings } from './load.ts'
+import { machineToPrint } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 
 /** Prints what a device should read, and judges what was read. Nothing is printed of a folder with errors: a limit from it may be wrong. */
 export async function run(options: Options): Promise<number> {
   const [path = '.', tag] = options.words
   if (tag === undefined) throw new UsageError('it takes the tag of a device')
-  const { machine, findings } = await checkFolder(path, options)
-  const { errors } = countFindings(findings)
-  if (!machine || errors > 0) {
-    process.stderr.write(
-      `fettle expect: the folder has ${errors} error${errors === 1 ? '' : 's'}, and a limit from it may be wrong; \`fettle check\` shows them\n`,
-    )
-    return 1
-  }
+  const machine = await machineToPrint(path, options, 'expect', 'limit')
+  if (!machine) return 1
   const device = deviceOf(tag, machine)
   const language = options.get('language') ?? machine.sourceLanguage
   const [words, signals] = [checkoutWords(language), signalWords(language)]

@@ -43,6 +43,17 @@ export async function checkFolder(path: string, options: Options, memory: Memory
   return { loaded, machine: loaded.machines[0], findings, accepted }
 }
 
+/** The machine of a folder without errors. Of any other nothing is printed, since it may be wrong: `what` names it, and the reason is told. */
+export async function machineToPrint(path: string, options: Options, command: string, what: string): Promise<Machine | undefined> {
+  const { machine, findings } = await checkFolder(path, options)
+  const { errors } = countFindings(findings)
+  if (machine && errors === 0) return machine
+  process.stderr.write(
+    `fettle ${command}: the folder has ${errors} error${errors === 1 ? '' : 's'}, and a ${what} from it may be wrong; \`fettle check\` shows them\n`,
+  )
+  return undefined
+}
+
 export function countFindings(findings: readonly Finding[]): { errors: number; warnings: number; notes: number } {
   const count = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity).length
   return { errors: count('error'), warnings: count('warning'), notes: count('note') }

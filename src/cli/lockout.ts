@@ -9,21 +9,15 @@ import { phaseLabel } from '../site/parts/said.ts'
 import { waitText } from '../site/parts/stored-energy.ts'
 import { stepText } from '../site/step-text.ts'
 import { type Labels, labelsOf } from '../site/words/labels.ts'
-import { checkFolder, countFindings } from './load.ts'
+import { machineToPrint } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 
 /** Prints the sequence of one lockout. Nothing is printed of a folder with errors: its sequence may be wrong. */
 export async function run(options: Options): Promise<number> {
   const [path = '.', id] = options.words
   if (id === undefined) throw new UsageError('it takes the name or the number of a lockout')
-  const { machine, findings } = await checkFolder(path, options)
-  const { errors } = countFindings(findings)
-  if (!machine || errors > 0) {
-    process.stderr.write(
-      `fettle lockout: the folder has ${errors} error${errors === 1 ? '' : 's'}, and a lockout from it may be wrong; \`fettle check\` shows them\n`,
-    )
-    return 1
-  }
+  const machine = await machineToPrint(path, options, 'lockout', 'lockout')
+  if (!machine) return 1
   const graph = graphOf(machine)
   const pages = graph.pagesIn('lockout')
   const page = pages.find(({ name, frontmatter }) => name === id || frontmatter.number === id)
