@@ -1,4 +1,4 @@
-import type { Result } from '../signals/law.ts'
+import type { Result } from '../law/law.ts'
 import { largestLoop, loopResistance, transmitterVoltage } from '../signals/loop-budget.ts'
 import { loopLimits } from '../signals/loop-current.ts'
 import { analogueSignals, countsOfSignal, signalOfValue } from '../signals/scaling.ts'

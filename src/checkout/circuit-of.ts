@@ -1,7 +1,7 @@
+import type { Stated } from '../law/law.ts'
 import type { CheckoutTechnology } from '../model/schema/checkout-values.ts'
 import { inputLimits } from '../signals/digital-input.ts'
 import type { ContactSense, SwitchedCircuit } from '../signals/fault/circuit.ts'
-import type { Stated } from '../signals/law.ts'
 import { type NamurLimits, namurLimits } from '../signals/namur.ts'
 import { photoelectricOutput } from '../signals/photoelectric.ts'
 import type { RefusalId } from '../signals/refusals.ts'

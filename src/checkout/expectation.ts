@@ -1,6 +1,6 @@
+import type { Basis, Computed, Input, Result, Stated } from '../law/law.ts'
 import type { Point } from '../signals/fault/row.ts'
-import type { Basis, Computed, Input } from '../signals/law.ts'
-import { restsOn as flagsOf, type Result, type Stated } from '../signals/law.ts'
+import { restsOn as flagsOf } from '../signals/law.ts'
 import { isRefused, type RefusalId, type Refused } from '../signals/refusals.ts'
 import { dataNames } from './data-names.ts'
 

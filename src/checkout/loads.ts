@@ -1,7 +1,7 @@
+import type { Quantity, Result, Stated } from '../law/law.ts'
 import { coilCurrent, coilTolerance, coldCoilResistance } from '../signals/coil.ts'
 import { loadVoltage, outputRatings } from '../signals/digital-output.ts'
 import { insulationTestV, leastInsulation } from '../signals/electrical-tests.ts'
-import type { Quantity, Result, Stated } from '../signals/law.ts'
 import { mostImbalance, slip, synchronousSpeed } from '../signals/motor.ts'
 import { loadCurrent, loadResistance } from '../signals/resistive-load.ts'
 import { voltageWindow, voltageWindows } from '../signals/voltage-window.ts'

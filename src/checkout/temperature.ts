@@ -1,4 +1,4 @@
-import type { Result, Stated } from '../signals/law.ts'
+import type { Result, Stated } from '../law/law.ts'
 import { leadError, platinumResistance } from '../signals/platinum.ts'
 import { classRangesC, platinumLimits, platinumTolerance } from '../signals/platinum-class.ts'
 import { isRefused, type Refused } from '../signals/refusals.ts'

@@ -1,7 +1,7 @@
+import type { Stated } from '../law/law.ts'
 import type { CheckoutData, CheckoutEntry, CheckoutNumber } from '../model/checkout-data.ts'
 import type { Card, Device, Machine } from '../model/machine.ts'
 import type { CheckoutChoice, CheckoutChoiceName, CheckoutNumberName, CheckoutTextName } from '../model/schema/checkout-values.ts'
-import type { Stated } from '../signals/law.ts'
 import { rememberedOf } from '../source/once.ts'
 import type { Located } from '../source/place.ts'
 

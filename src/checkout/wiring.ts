@@ -1,7 +1,7 @@
+import type { Quantity, Stated } from '../law/law.ts'
 import type { CheckoutSupply } from '../model/checkout-data.ts'
 import type { Card, Device, Machine, Signal } from '../model/machine.ts'
 import { conductorOhmPerKm, wireResistance } from '../signals/cable.ts'
-import type { Quantity, Stated } from '../signals/law.ts'
 import { type Values, valuesOfCard, valuesOfDevice } from './values-of.ts'
 
 /** A device with all that its expectations are made of. */

@@ -1,4 +1,4 @@
-import type { NotComputed } from './law.ts'
+import type { NotComputed } from '../law/law.ts'
 
 export const surfaces = ['bare-metal', 'coated-metal', 'ceramic', 'plastic', 'wood'] as const
 export type Surface = (typeof surfaces)[number]

@@ -1,5 +1,5 @@
+import { isComputed } from '../law/law.ts'
 import { dcBusPeak } from './dc-bus-peak.ts'
-import { isComputed } from './law.ts'
 
 /** The values of a capacitor with the voltage that its line charges it to, where no voltage is given. */
 export function chargedByLine<T extends { startVoltageV?: number | undefined; lineVoltageV?: number | undefined }>(given: T): T {

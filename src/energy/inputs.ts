@@ -1,15 +1,4 @@
-interface InputKind {
-  /** Its name without the unit, as data and messages call it. */
-  quantity: string
-  /** The letter that stands for it in the formulas. */
-  letter: string
-  /** The SI unit of the value. */
-  unit: string
-  takes: 'more than zero' | 'zero or more' | 'more than one' | 'one or more' | 'more than zero and at most one'
-}
-
-const above = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'more than zero' })
-const from = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'zero or more' })
+import { aboveZero as above, fromZero as from, type InputKind } from '../law/input-kind.ts'
 
 /** Everything that a law asks for. Letters are common practice of the trade. */
 export const inputKinds = {
@@ -69,15 +58,3 @@ export const inputKinds = {
 export type InputName = keyof typeof inputKinds
 /** A quantity that can be missing: `resistance`, `harmlessAt`. */
 export type QuantityName = (typeof inputKinds)[InputName]['quantity']
-
-/** Whether a law can take the value. */
-export function canBe(name: InputName, value: number): boolean {
-  if (!Number.isFinite(value)) return false
-  return {
-    'more than zero': value > 0,
-    'zero or more': value >= 0,
-    'more than one': value > 1,
-    'one or more': value >= 1,
-    'more than zero and at most one': value > 0 && value <= 1,
-  }[inputKinds[name].takes]
-}

@@ -1,9 +1,9 @@
 import type { Nodes, Root, RootContent } from 'mdast'
+import type { NotComputed } from '../law/law.ts'
 import type { Graph } from '../model/graph.ts'
 import { type WrittenPhase, writtenPhases } from '../model/lockout-phases.ts'
 import type { EnergySource, IsolationPoint, Page } from '../model/machine.ts'
 import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.ts'
-import type { NotComputed } from './law.ts'
 import { composeSequence, type LockoutStep, type WrittenStep } from './lockout-sequence.ts'
 import { type Wait, waitOfSource } from './wait-of-source.ts'
 

@@ -1,6 +1,7 @@
+import { type Impossible, isComputed, type NotComputed } from '../law/law.ts'
 import { capacitorCharge } from './capacitor.ts'
 import { dischargeTime } from './discharge.ts'
-import { type Computed, type Given, type Impossible, isComputed, type NotComputed } from './law.ts'
+import type { Computed, Given } from './law.ts'
 
 /** Source: IEC 60204-1, 6.2.4; NFPA 79-2024, 6.5.1: live parts after the supply is off. */
 export const residualVoltageV = 60

@@ -1,4 +1,5 @@
-import { type Computed, type Input, isComputed, type NotComputed, type Result } from './law.ts'
+import { isComputed, type NotComputed } from '../law/law.ts'
+import type { Computed, Input, Result } from './law.ts'
 import { roundedUpS } from './round-up.ts'
 import { type Store, type StoreKind, waitOfStore } from './store.ts'
 

@@ -1,5 +1,6 @@
+import { isComputed, type Result, type Stated } from '../law/law.ts'
 import { type ConductorClass, conductorOhmPerKm, conductorSizesMm2 } from './cable.ts'
-import { type Given, isComputed, law, type Result, type Stated } from './law.ts'
+import { type Given, law } from './law.ts'
 import { atMost } from './verdict.ts'
 
 /** Most drop from supply to load, in % of the supply. Source: IEC 60204-1, 12.5. */

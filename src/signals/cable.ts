@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 
 /** Class 2: stranded for fixed laying. Class 5: flexible. */
 export type ConductorClass = 'class 2' | 'class 5'

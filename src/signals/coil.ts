@@ -1,4 +1,5 @@
-import { type Given, law, type Quantity, type Result, type Stated } from './law.ts'
+import type { Quantity, Result, Stated } from '../law/law.ts'
+import { type Given, law } from './law.ts'
 import type { Refused } from './refusals.ts'
 import { judge, type Verdict } from './verdict.ts'
 

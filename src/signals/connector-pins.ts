@@ -1,4 +1,4 @@
-import type { Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
 
 export type CoreColour = 'BN' | 'WH' | 'BU' | 'BK' | 'GY'
 export type SensorWiring = '3-wire NO' | '3-wire NC' | '4-wire'

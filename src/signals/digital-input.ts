@@ -1,4 +1,4 @@
-import type { Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
 import { atLeast, atMost } from './verdict.ts'
 
 export type InputType = 'Type 1' | 'Type 2' | 'Type 3'

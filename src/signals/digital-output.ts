@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 
 interface OutputRating {
   /** The most it carries all the time, in A. */

@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 import { judge, type Verdict } from './verdict.ts'
 
 /** Least insulation in MΩ at 500 V d.c. between power circuit and bonding. Source: IEC 60204-1, 18.3. */

@@ -1,5 +1,6 @@
+import { numberOf, type Quantity } from '../law/law.ts'
 import type { InputLimits } from './digital-input.ts'
-import { law, numberOf, type Quantity } from './law.ts'
+import { law } from './law.ts'
 import { atLeast, atMost, type Verdict } from './verdict.ts'
 
 /** Whether an input stays off with the leakage of the sensor, in mA. */

@@ -1,18 +1,6 @@
-type Takes = 'more than zero' | 'zero or more' | 'any number' | 'more than zero and at most one' | 'above −273.15'
+import { aboveZero as above, fromZero as from, type InputKind } from '../law/input-kind.ts'
 
-interface InputKind {
-  /** Its name without the unit, as data and messages call it. */
-  quantity: string
-  /** The letter that stands for it in the formulas. */
-  letter: string
-  /** The unit of the value. `1` for a plain number; empty where the caller's range says it. */
-  unit: string
-  takes: Takes
-}
-
-const above = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'more than zero' })
-const from = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'zero or more' })
-const any = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'any number' })
+const signed = (quantity: string, letter: string, unit: string): InputKind => ({ quantity, letter, unit, takes: 'any number' })
 const share = (quantity: string, letter: string): InputKind => ({ quantity, letter, unit: '1', takes: 'more than zero and at most one' })
 const degrees = (quantity: string, letter: string): InputKind => ({ quantity, letter, unit: '°C', takes: 'above −273.15' })
 
@@ -76,15 +64,15 @@ export const inputKinds = {
   onMs: above('onTime', 't₁', 'ms'),
   offMs: above('offTime', 't₂', 'ms'),
 
-  signal: any('signal', 's', ''),
-  signalLow: any('signalLow', 's₀', ''),
-  signalHigh: any('signalHigh', 's₁', ''),
-  value: any('value', 'x', ''),
-  rangeLow: any('rangeLow', 'x₀', ''),
-  rangeHigh: any('rangeHigh', 'x₁', ''),
-  counts: any('counts', 'N', '1'),
-  countsLow: any('countsLow', 'N₀', '1'),
-  countsHigh: any('countsHigh', 'N₁', '1'),
+  signal: signed('signal', 's', ''),
+  signalLow: signed('signalLow', 's₀', ''),
+  signalHigh: signed('signalHigh', 's₁', ''),
+  value: signed('value', 'x', ''),
+  rangeLow: signed('rangeLow', 'x₀', ''),
+  rangeHigh: signed('rangeHigh', 'x₁', ''),
+  counts: signed('counts', 'N', '1'),
+  countsLow: signed('countsLow', 'N₀', '1'),
+  countsHigh: signed('countsHigh', 'N₁', '1'),
   currentMa: from('current', 'I', 'mA'),
   highestCurrentMa: above('highestCurrent', 'I', 'mA'),
   loadOhm: above('load', 'R', 'Ω'),
@@ -103,14 +91,14 @@ export const inputKinds = {
   pairOhm: from('pair', 'R_pair', 'Ω'),
   leadOhm: from('lead', 'R_l', 'Ω'),
   leadMismatch: { quantity: 'leadMismatch', letter: 'm', unit: '1', takes: 'zero or more' },
-  terminalMv: any('thermovoltage', 'E', 'mV'),
+  terminalMv: signed('thermovoltage', 'E', 'mV'),
   thermistorOhm: above('resistance', 'R', 'Ω'),
   referenceOhm: above('referenceResistance', 'R₂₅', 'Ω'),
   referenceC: degrees('referenceTemperature', 't₂₅'),
   betaK: above('beta', 'B', 'K'),
-  steinhartA: any('steinhartA', 'a', '1/K'),
-  steinhartB: any('steinhartB', 'b', '1/K'),
-  steinhartC: any('steinhartC', 'c', '1/K'),
+  steinhartA: signed('steinhartA', 'a', '1/K'),
+  steinhartB: signed('steinhartB', 'b', '1/K'),
+  steinhartC: signed('steinhartC', 'c', '1/K'),
 
   setBar: above('setPoint', 's', 'bar'),
   deadBandBar: from('deadBand', 'b', 'bar'),
@@ -147,15 +135,3 @@ export const inputKinds = {
 export type InputName = keyof typeof inputKinds
 /** A quantity that can be missing: `ratedDistance`, `supply`. */
 export type QuantityName = (typeof inputKinds)[InputName]['quantity'] | 'coilFeed' | 'coilElectronics'
-
-/** Whether a law can take the value. */
-export function canBe(name: InputName, value: number): boolean {
-  if (!Number.isFinite(value)) return false
-  return {
-    'any number': true,
-    'more than zero': value > 0,
-    'zero or more': value >= 0,
-    'more than zero and at most one': value > 0 && value <= 1,
-    'above −273.15': value > -273.15,
-  }[inputKinds[name].takes]
-}

@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 
 /** Source: ISO 80000-3, standard acceleration of free fall. */
 export const standardGravity: Stated = { value: 9.80665, basis: 'standard', source: 'ISO 80000-3' }

@@ -1,4 +1,4 @@
-import type { Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
 import { atLeast, atMost } from './verdict.ts'
 
 /** What a 4–20 mA current says. `saturated`: beyond the range and still measuring. `no state`: neither value nor failure. */

@@ -1,4 +1,4 @@
-import type { Quantity, Stated } from './law.ts'
+import type { Quantity, Stated } from '../law/law.ts'
 import type { ProximityPrinciple } from './proximity.ts'
 import type { Refused } from './refusals.ts'
 

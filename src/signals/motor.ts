@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 
 /** What windings or phases of a motor may differ, in %. Common practice. */
 export const mostImbalance: Stated = { value: 5, basis: 'generic', source: 'common practice' }

@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 import { atLeast, atMost } from './verdict.ts'
 
 /** What the current of a NAMUR circuit says. An inductive switch is in high impedance with a target before it. */

@@ -1,4 +1,5 @@
-import { type Given, law, type Result, type Stated } from './law.ts'
+import type { Result, Stated } from '../law/law.ts'
+import { type Given, law } from './law.ts'
 import type { Refused } from './refusals.ts'
 
 export type PhotoelectricKind = 'through-beam' | 'retro-reflective' | 'diffuse'

@@ -1,4 +1,5 @@
-import { law, type Quantity, type Result } from './law.ts'
+import type { Quantity, Result } from '../law/law.ts'
+import { law } from './law.ts'
 import { platinumResistance } from './platinum.ts'
 import type { Refused } from './refusals.ts'
 import { within } from './verdict.ts'

@@ -1,5 +1,6 @@
+import type { Result } from '../law/law.ts'
 import { invert } from './invert.ts'
-import { type Given, law, type Result } from './law.ts'
+import { type Given, law } from './law.ts'
 import { within } from './verdict.ts'
 
 /** Source: IEC 60751:2022. */

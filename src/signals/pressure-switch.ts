@@ -1,4 +1,5 @@
-import { type Given, law, type Result } from './law.ts'
+import type { Result } from '../law/law.ts'
+import { type Given, law } from './law.ts'
 
 const inputs = ['setBar', 'deadBandBar', 'tolerancePercent', 'fullScaleBar'] as const
 type Values = Readonly<Record<(typeof inputs)[number], number>>

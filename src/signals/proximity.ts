@@ -1,4 +1,5 @@
-import { law, type Quantity, type Result, type Stated } from './law.ts'
+import type { Quantity, Result, Stated } from '../law/law.ts'
+import { law } from './law.ts'
 import type { Refused } from './refusals.ts'
 import { atLeast, atMost, type Verdict } from './verdict.ts'
 

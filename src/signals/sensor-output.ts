@@ -1,5 +1,5 @@
+import type { Stated } from '../law/law.ts'
 import type { CardSense } from './digital-input.ts'
-import type { Stated } from './law.ts'
 import type { Refused } from './refusals.ts'
 
 /** What switches the signal. `pnp` switches L+, `npn` switches 0 V. */

@@ -1,4 +1,5 @@
-import { law, type Stated } from './law.ts'
+import type { Stated } from '../law/law.ts'
+import { law } from './law.ts'
 
 /** Most differential travel of a proximity switch, as a share of Sᵣ. Source: IEC 60947-5-2, differential travel. */
 export const mostTravel: Stated = { value: 0.2, basis: 'standard', fromMemory: true, source: 'IEC 60947-5-2, differential travel' }

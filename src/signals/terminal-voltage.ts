@@ -1,5 +1,6 @@
+import type { Result, Stated } from '../law/law.ts'
 import type { CardSense } from './digital-input.ts'
-import { type Given, law, type Result, type Stated } from './law.ts'
+import { type Given, law } from './law.ts'
 import type { Refused } from './refusals.ts'
 import { pairingRefusal, type SensorOutput } from './sensor-output.ts'
 

@@ -1,4 +1,5 @@
-import { type Computed, type Given, law, type Result } from './law.ts'
+import type { Computed, Result } from '../law/law.ts'
+import { type Given, law } from './law.ts'
 
 /** Share of a span, in the unit of the span: an error in %, or the class of a gauge (EN 837-1, from memory). */
 export const shareOfSpan = law({

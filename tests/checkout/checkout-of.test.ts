@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { checkoutOf, hasLimits } from '../../src/checkout/checkout-of.ts'
 import type { Expectation } from '../../src/checkout/expectation.ts'
+import { canBe } from '../../src/law/input-kind.ts'
 import { diskFolder } from '../../src/load/folder.ts'
 import { loadMachine } from '../../src/load/load-machine.ts'
 import { graphOf } from '../../src/model/graph.ts'
 import { checkoutNumbers } from '../../src/model/schema/checkout-values.ts'
-import { canBe, type InputName, inputKinds } from '../../src/signals/inputs.ts'
+import { type InputName, inputKinds } from '../../src/signals/inputs.ts'
 
 const folder = diskFolder('example-machine', '')
 const example = new Map(
@@ -191,6 +192,6 @@ test('what the file takes, the laws take', () => {
   expect(shared.length).toBeGreaterThan(40)
   for (const name of shared) {
     const taken = samples.filter(takes[checkoutNumbers[name][0]])
-    expect([name, taken.filter((it) => canBe(name as InputName, it))]).toEqual([name, taken])
+    expect([name, taken.filter((it) => canBe(inputKinds[name as InputName], it))]).toEqual([name, taken])
   }
 })

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest'
 import { capacitorCharge, capacitorEnergy } from '../../src/energy/capacitor.ts'
 import { dcBusPeak } from '../../src/energy/dc-bus-peak.ts'
 import { dischargePower, dischargeTime, largestDischargeResistor, timeToFraction, voltageAfter } from '../../src/energy/discharge.ts'
-import { isComputed } from '../../src/energy/law.ts'
 import { capacitorBankLimitS, mustBeGuarded } from '../../src/energy/live-voltage.ts'
 import { residualVoltage } from '../../src/energy/residual-voltage.ts'
 import { roundedUpS } from '../../src/energy/round-up.ts'
+import { isComputed } from '../../src/law/law.ts'
 import { expectValue } from './expect-value.ts'
 
 // Source: design tool of a resistor maker.

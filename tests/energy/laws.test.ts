@@ -9,7 +9,7 @@ import * as discharge from '../../src/energy/discharge.ts'
 import * as steam from '../../src/energy/flash-steam.ts'
 import * as gas from '../../src/energy/gas-energy.ts'
 import { type InputName, inputKinds } from '../../src/energy/inputs.ts'
-import { isComputed, type Result } from '../../src/energy/law.ts'
+import type { Result } from '../../src/energy/law.ts'
 import * as oilDischarge from '../../src/energy/oil-discharge-time.ts'
 import * as pressureTest from '../../src/energy/pressure-test.ts'
 import * as load from '../../src/energy/raised-load.ts'
@@ -21,6 +21,7 @@ import { energyOfStore, type Store, type StoreKind, waitOfStore } from '../../sr
 import * as vacuum from '../../src/energy/vacuum.ts'
 import * as vent from '../../src/energy/vent-time.ts'
 import { waitOfSource } from '../../src/energy/wait-of-source.ts'
+import { isComputed } from '../../src/law/law.ts'
 
 type Inputs = Record<InputName, number | undefined>
 const names = Object.keys(inputKinds) as InputName[]

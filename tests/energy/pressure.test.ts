@@ -3,8 +3,8 @@ import { accumulatorEnergy, gasVolume, usableOil } from '../../src/energy/accumu
 import { brokenAccumulatorLimits } from '../../src/energy/accumulator-limits.ts'
 import { compressedLiquidEnergy } from '../../src/energy/compressed-liquid.ts'
 import { availableGasWork, brodeGasEnergy, highGasEnergyJ, isentropicGasEnergy, isothermalGasWork } from '../../src/energy/gas-energy.ts'
-import { isComputed } from '../../src/energy/law.ts'
 import { pressureTestEnergy, scaledTestDistance, testDistance, tntMass } from '../../src/energy/pressure-test.ts'
+import { isComputed } from '../../src/law/law.ts'
 import { expectValue } from './expect-value.ts'
 
 const bar = 1e5

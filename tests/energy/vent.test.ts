@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { standardAtmospherePa } from '../../src/energy/constants.ts'
-import { isComputed, type Result } from '../../src/energy/law.ts'
+import type { Result } from '../../src/energy/law.ts'
 import { oilDischargeTime } from '../../src/energy/oil-discharge-time.ts'
 import { ventTime, ventTimeByArea } from '../../src/energy/vent-time.ts'
+import { isComputed } from '../../src/law/law.ts'
 import { expectValue } from './expect-value.ts'
 
 const bar = 1e5

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { isComputed } from '../../src/energy/law.ts'
 import { energyOfStore } from '../../src/energy/store.ts'
 import { waitOfSource } from '../../src/energy/wait-of-source.ts'
+import { isComputed } from '../../src/law/law.ts'
 import { loadSound } from '../sound-machine.ts'
 
 /** The source of a machine whose energy.yaml gives this store, in any units. */

@@ -1,5 +1,5 @@
 import { expect } from 'vitest'
-import { isComputed, type Result } from '../../src/signals/law.ts'
+import { isComputed, type Result } from '../../src/law/law.ts'
 
 /** Holds a computed value against a published one, within an absolute tolerance. */
 export function expectValue(result: Result, expected: number, tolerance: number): void {

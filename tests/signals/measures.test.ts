@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Result } from '../../src/signals/law.ts'
+import type { Result } from '../../src/law/law.ts'
 import { echoDistance, echoTime, hydrostaticPressure, liquidHeight, standardGravity } from '../../src/signals/level.ts'
 import { pressureSwitchBands } from '../../src/signals/pressure-switch.ts'
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Result } from '../../src/signals/law.ts'
+import type { Result } from '../../src/law/law.ts'
 import {
   excessGain,
   gainForSoiledLenses,

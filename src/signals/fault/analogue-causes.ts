@@ -1,4 +1,4 @@
-import { isComputed } from '../law.ts'
+import { isComputed } from '../../law/law.ts'
 import { loopState } from '../loop-current.ts'
 import { platinumResistance } from '../platinum.ts'
 import { thermocouples } from '../thermocouple.ts'

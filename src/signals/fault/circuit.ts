@@ -1,5 +1,5 @@
+import type { Quantity } from '../../law/law.ts'
 import type { InputLimits } from '../digital-input.ts'
-import type { Quantity } from '../law.ts'
 import type { NamurLimits } from '../namur.ts'
 import type { Card, SensorOutput } from '../sensor-output.ts'
 

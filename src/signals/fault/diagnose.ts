@@ -32,7 +32,7 @@ export interface Findings {
   next?: NextReading
 }
 
-/** How likely an observation is where a row foretells nothing: any of three lights, any voltage of some thirty. */
+/** How likely an observation is where a row foretells nothing: one of three lights, one of some thirty volts. */
 const anyLight = 1 / 3
 const anyReading = 1 / 30
 const against = 0.001

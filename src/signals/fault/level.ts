@@ -1,4 +1,4 @@
-import { numberOf } from '../law.ts'
+import { numberOf } from '../../law/law.ts'
 import type { Band } from '../verdict.ts'
 import type { SwitchedCircuit } from './circuit.ts'
 import type { Point } from './row.ts'

@@ -1,6 +1,6 @@
+import type { Quantity } from '../../law/law.ts'
 import { levelBand } from '../../signals/fault/level.ts'
 import type { Point } from '../../signals/fault/row.ts'
-import type { Quantity } from '../../signals/law.ts'
 import { loopLimits, loopState } from '../../signals/loop-current.ts'
 import { platinumResistance } from '../../signals/platinum.ts'
 import { platinumLimits } from '../../signals/platinum-class.ts'

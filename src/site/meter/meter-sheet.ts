@@ -1,6 +1,6 @@
+import type { Quantity } from '../../law/law.ts'
 import type { SwitchedCircuit } from '../../signals/fault/circuit.ts'
 import type { Indicator, Point, TargetState } from '../../signals/fault/row.ts'
-import type { Quantity } from '../../signals/law.ts'
 import type { PlatinumClass } from '../../signals/platinum-class.ts'
 import type { Band } from '../../signals/verdict.ts'
 
