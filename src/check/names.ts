@@ -23,6 +23,7 @@ const byKind: Record<NamedThing, (machine: Machine) => Iterable<string>> = {
   option: ({ options }) => options.keys(),
   terminal: ({ signals, spares }) => [...signals, ...spares].flatMap(({ terminal }) => terminal?.value ?? []),
   role: ({ training }) => training.roles.map(({ id }) => id),
+  skill: ({ training }) => training.skills.map(({ id }) => id),
 }
 
 /** Every name of a kind that this unit has. */

@@ -53,7 +53,6 @@ import { overlappingAddress } from './rules/overlapping-address.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
-import { prerequisiteCycle } from './rules/prerequisite-cycle.ts'
 import { quantityAboveDevices } from './rules/quantity-above-devices.ts'
 import { quantityBelowDevices } from './rules/quantity-below-devices.ts'
 import { readingAgainstSignal } from './rules/reading-against-signal.ts'
@@ -64,7 +63,6 @@ import { safetyDistanceTooShort } from './rules/safety-distance-too-short.ts'
 import { sameAlarmText } from './rules/same-alarm-text.ts'
 import { secondSignalWord } from './rules/second-signal-word.ts'
 import { sectionMessageAfterStep } from './rules/section-message-after-step.ts'
-import { sensorWithoutLesson } from './rules/sensor-without-lesson.ts'
 import { setUpWithoutSlowRun } from './rules/set-up-without-slow-run.ts'
 import { settingOutOfLine } from './rules/setting-out-of-line.ts'
 import { sharedPosition } from './rules/shared-position.ts'
@@ -106,13 +104,11 @@ import { unknownEnergySource } from './rules/unknown-energy-source.ts'
 import { unknownHazard } from './rules/unknown-hazard.ts'
 import { unknownImage } from './rules/unknown-image.ts'
 import { unknownIsolationPoint } from './rules/unknown-isolation-point.ts'
-import { unknownLesson } from './rules/unknown-lesson.ts'
 import { unknownLockout } from './rules/unknown-lockout.ts'
 import { unknownNumberInProse } from './rules/unknown-number-in-prose.ts'
 import { unknownOption } from './rules/unknown-option.ts'
 import { unknownPage } from './rules/unknown-page.ts'
 import { unknownPart } from './rules/unknown-part.ts'
-import { unknownRole } from './rules/unknown-role.ts'
 import { unknownSign } from './rules/unknown-sign.ts'
 import { unknownTag } from './rules/unknown-tag.ts'
 import { unknownTagInProse } from './rules/unknown-tag-in-prose.ts'
@@ -133,6 +129,7 @@ import { wrongKind } from './rules/wrong-kind.ts'
 import { wrongSheetNumber } from './rules/wrong-sheet-number.ts'
 import { wrongSignalState } from './rules/wrong-signal-state.ts'
 import { wrongSignalWord } from './rules/wrong-signal-word.ts'
+import { trainingRules } from './training-rules.ts'
 import { wordingRules } from './wording-rules.ts'
 
 /** Every rule that compares the pages and the data with the machine. A new rule is one line here, or in the list of its subject. */
@@ -188,7 +185,6 @@ export const rules: readonly Rule[] = [
   partAgainstKind,
   positionOffPlan,
   positionOutsideArea,
-  prerequisiteCycle,
   quantityAboveDevices,
   quantityBelowDevices,
   readingAgainstSignal,
@@ -199,7 +195,6 @@ export const rules: readonly Rule[] = [
   sameAlarmText,
   secondSignalWord,
   sectionMessageAfterStep,
-  sensorWithoutLesson,
   setUpWithoutSlowRun,
   settingOutOfLine,
   sharedPosition,
@@ -241,13 +236,11 @@ export const rules: readonly Rule[] = [
   unknownHazard,
   unknownImage,
   unknownIsolationPoint,
-  unknownLesson,
   unknownLockout,
   unknownNumberInProse,
   unknownOption,
   unknownPage,
   unknownPart,
-  unknownRole,
   unknownSign,
   unknownTag,
   unknownTagInProse,
@@ -270,5 +263,6 @@ export const rules: readonly Rule[] = [
   wrongSignalWord,
   ...checkoutRules,
   ...energyRules,
+  ...trainingRules,
   ...wordingRules,
 ].sort((a, b) => compare(a.id, b.id))

@@ -210,7 +210,7 @@ export function loadMachine(
       ...(tables.signals.readable && tables.signals.broken.length === 0 ? [] : (['terminal'] as const)),
       ...(file.data.energy && !energy.readable ? (['energy', 'point'] as const) : []),
       ...(file.data.hazards && !hazards.readable ? (['hazard'] as const) : []),
-      ...(training && !trained.readable ? (['role'] as const) : []),
+      ...(training && !trained.readable ? (['role', 'skill'] as const) : []),
       ...(glossaries.every(({ readable }) => readable) ? [] : (['term'] as const)),
     ]),
     images: images(machine, shared),

@@ -3,9 +3,10 @@ import type { WordsInput } from '../model/schema/common.ts'
 import { energyFile } from '../model/schema/energy-file.ts'
 import { glossaryFile } from '../model/schema/glossary-file.ts'
 import type { MachineFile } from '../model/schema/machine-file.ts'
-import { type TrainingFile, trainingFile } from '../model/schema/training-file.ts'
+import { trainingFile } from '../model/schema/training-file.ts'
+import type { Training } from '../model/training.ts'
 import type { Words } from '../model/words.ts'
-import type { Located } from '../source/place.ts'
+import { type Located, startOfFile } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import type { Sink } from './load-rules.ts'
 import { inQuotes } from './pages.ts'
@@ -116,23 +117,34 @@ export function loadEnergy(source: SourceText, sourceLanguage: string, sink: Sin
 }
 
 interface LoadedTraining {
-  training: TrainingFile
+  training: Training
   references: Named[]
   readable: boolean
 }
 
-export const noTraining: LoadedTraining = { training: { roles: [], sequences: [] }, references: [], readable: false }
+export const noTraining: LoadedTraining = {
+  training: { roles: [], skills: [], sequences: [], placeOf: () => startOfFile('training.yaml') },
+  references: [],
+  readable: false,
+}
 
-/** Roles and sequences of `training.yaml` and the lessons they name. */
+/** Roles, skills and sequences of `training.yaml` and the lessons they name. */
 export function loadTraining(source: SourceText, sink: Sink): LoadedTraining {
   const yaml = parseYaml(source, sink)
   const training = yaml && checkShape(trainingFile, yaml, sink, 'the file')
   if (!yaml || !training) return noTraining
-  const references = training.sequences.flatMap(({ role, lessons }, index): Named[] => [
-    { kind: 'role', id: role, place: inQuotes(yaml, ['sequences', index, 'role']), fits: [] },
-    ...lessons.map((id, n): Named => ({ kind: 'lesson', id, place: inQuotes(yaml, ['sequences', index, 'lessons', n]), fits: [] })),
-  ])
-  return { training, references, readable: true }
+  const named = (kind: Named['kind'], id: string, path: readonly (string | number)[]): Named => ({ kind, id, place: inQuotes(yaml, path), fits: [] })
+  const references = [
+    ...training.roles.flatMap(({ needs = {} }, index) =>
+      Object.keys(needs).map((id): Named => ({ kind: 'skill', id, place: yaml.placeOfKey(['roles', index, 'needs'], id), fits: [] })),
+    ),
+    ...(training.skills ?? []).flatMap(({ lessons }, index) => lessons.map((id, n) => named('lesson', id, ['skills', index, 'lessons', n]))),
+    ...training.sequences.flatMap(({ role, lessons }, index) => [
+      named('role', role, ['sequences', index, 'role']),
+      ...lessons.map((id, n) => named('lesson', id, ['sequences', index, 'lessons', n])),
+    ]),
+  ]
+  return { training: { ...training, skills: training.skills ?? [], placeOf: (path) => inQuotes(yaml, path) }, references, readable: true }
 }
 
 /** The terms of a `glossary.yaml`. */

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import type { Root } from 'mdast'
+import { frontmatterTexts } from '../model/frontmatter-texts.ts'
 import { translatable } from '../model/schema/pages.ts'
 import { type Block, pairBlocks, type StaleText, type Sync, type SyncedBlock } from '../model/sync.ts'
 import type { SourceText } from '../source/source-text.ts'
@@ -78,7 +79,8 @@ function textsIn({ value }: YamlValue): [key: string, text: string][] {
   const values = new Map<string, unknown>(typeof value === 'object' && value !== null ? Object.entries(value) : [])
   return translatable.flatMap((key): [string, string][] => {
     const text = values.get(key)
-    return text === undefined ? [] : [[key, Array.isArray(text) ? text.join('\n') : String(text)]]
+    const lines = frontmatterTexts(key, text).map((it) => it.text)
+    return text === undefined ? [] : [[key, lines.join('\n')]]
   })
 }
 

@@ -14,8 +14,8 @@ import type { EnergyForm, IsolatingDevice, Proof } from './schema/energy-file.ts
 import type { MachineFile } from './schema/machine-file.ts'
 import type { Collection, Frontmatter, Translation } from './schema/pages.ts'
 import type { Row } from './schema/tables.ts'
-import type { TrainingFile } from './schema/training-file.ts'
 import type { Sync } from './sync.ts'
+import type { Training } from './training.ts'
 import type { Words } from './words.ts'
 
 export type Device = Row<'devices'>
@@ -194,6 +194,7 @@ export type NamedThing =
   | 'hazard'
   | 'option'
   | 'role'
+  | 'skill'
   | 'lesson'
   | 'lockout'
   | 'terminal'
@@ -269,7 +270,7 @@ export interface Machine {
   checkout: CheckoutData | undefined
   pages: readonly AnyPage[]
   terms: readonly Term[]
-  training: TrainingFile
+  training: Training
   /** Pictures that pages may show: path from the machine folder or from `content/` -> file on disk. */
   images: ReadonlyMap<string, string>
   references: readonly Reference[]

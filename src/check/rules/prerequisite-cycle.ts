@@ -41,10 +41,12 @@ function shortestCircle(start: Lesson, byName: ReadonlyMap<string, Lesson>): Nee
   const reachedBy = new Map<Lesson, Need>()
   const queue = [start]
   for (let from = queue.shift(); from; from = queue.shift()) {
-    for (const [index, name] of (from.frontmatter.needs ?? []).entries()) {
-      const to = byName.get(name)
+    const needs = (['needs', 'needsSignedOff'] as const).flatMap((key) =>
+      (from.frontmatter[key] ?? []).map((name, index) => ({ to: byName.get(name), place: from.placeOf([key, index]) })),
+    )
+    for (const { to, place } of needs) {
       if (!to || reachedBy.has(to)) continue
-      reachedBy.set(to, { from, to, place: from.placeOf(['needs', index]) })
+      reachedBy.set(to, { from, to, place })
       if (to !== start) queue.push(to)
       else return wayTo(start, start, reachedBy)
     }

@@ -1,4 +1,5 @@
 import { rememberedOf } from '../../source/once.ts'
+import { frontmatterTexts } from '../frontmatter-texts.ts'
 import { type AnyPage, type LinkedMachine, textsOf } from '../machine.ts'
 import { translatable } from '../schema/pages.ts'
 import type { Words } from '../words.ts'
@@ -28,10 +29,8 @@ const wordKeys = new Set<string>(translatable)
 function* frontmatterProse(page: AnyPage, language: string, frontmatter: object, placeOf: AnyPage['placeOf']): Iterable<Prose> {
   for (const [key, value] of Object.entries(frontmatter)) {
     if (!wordKeys.has(key)) continue
-    const texts: unknown[] = Array.isArray(value) ? value : [value]
-    for (const [index, text] of texts.entries()) {
-      if (typeof text !== 'string') continue
-      const place = placeOf(Array.isArray(value) ? [key, index] : [key])
+    for (const { path, text } of frontmatterTexts(key, value)) {
+      const place = placeOf(path)
       yield { ...locatedProse({ value: text, place }, language, 'frontmatter'), page }
     }
   }

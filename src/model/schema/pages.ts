@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { fits, identifier, reader, technology } from './common.ts'
 import { lessonOutputs, outputs } from './outputs.ts'
+import { training, translatedQuestions } from './training.ts'
 import { withoutLockout } from './without-lockout.ts'
 
 export const collections = ['components', 'lessons', 'lockout', 'alarms', 'procedures', 'parts', 'front', 'cautions'] as const
@@ -29,8 +30,10 @@ export const pageSchemas = {
     technology: z.array(technology).optional().describe('One page is made for each fitted device of these technologies'),
     tags: tags.optional().describe('Devices the lesson is about, where it is not about a technology'),
     needs: z.array(identifier).optional().describe('Lessons that come first'),
+    needsSignedOff: z.array(identifier).optional().describe('Lessons that must be signed off in an earlier session'),
     objectives: z.array(z.string().min(1)).min(1).describe('What the learner can do afterwards'),
     roles: z.array(identifier).optional().describe('Roles of training.yaml'),
+    ...training,
     outputs: lessonOutputs.optional(),
     tools: tools.optional(),
   }),
@@ -122,6 +125,8 @@ export const translatable = [
   'enforcement',
   'alt',
   'when',
+  'questions',
+  'practical',
 ] as const
 
 const hash = z.string().regex(/^[0-9a-f]{8}$/)
@@ -139,6 +144,8 @@ export const translationSchema = z.strictObject({
   authorised: z.string().min(1).optional(),
   alt: z.string().min(1).optional(),
   when: z.string().min(1).optional(),
+  questions: translatedQuestions.optional(),
+  practical: z.array(z.string().min(1)).optional(),
   source: z
     .strictObject({ ...byText(hash.optional()), body: z.array(hash) })
     .optional()
