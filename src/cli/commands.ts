@@ -63,6 +63,12 @@ export const commands: Readonly<Record<string, Command>> = {
     options: {},
     load: () => import('./translated.ts'),
   },
+  revised: {
+    summary: 'note in a lesson what its last revision teaches, so that a later change without a new revision is found',
+    words: ['<file…>'],
+    options: {},
+    load: () => import('./revised.ts'),
+  },
   verify: {
     summary: 'compare a built folder or zip file with its manifest',
     words: ['<folder or zip>'],
