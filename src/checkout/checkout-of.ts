@@ -10,7 +10,7 @@ import { lightExpectations } from './light.ts'
 import { coilExpectations, heaterExpectations, lampExpectations, motorExpectations } from './loads.ts'
 import { proximityExpectations } from './proximity.ts'
 import { encoderExpectations, flowExpectations } from './pulses.ts'
-import { levelSwitchExpectations, pressureExpectations, temperatureSwitchExpectations } from './switch-points.ts'
+import { flowSwitchExpectations, levelSwitchExpectations, pressureExpectations, temperatureSwitchExpectations } from './switch-points.ts'
 import { switchedExpectations } from './switched.ts'
 import { platinumExpectations, thermistorExpectations, thermocoupleExpectations } from './temperature.ts'
 import { type Wired, wire } from './wiring.ts'
@@ -80,6 +80,8 @@ function ofDevice(technology: CheckoutTechnology, wired: Wired): Expectation[] {
       return pressureExpectations(wired)
     case 'temperature-switch':
       return temperatureSwitchExpectations(wired)
+    case 'flow-switch':
+      return flowSwitchExpectations(wired)
     case 'float-switch':
       return levelSwitchExpectations(wired)
     case 'current-loop':

@@ -38,6 +38,7 @@ export type Measured =
   | 'switch-pressure'
   | 'switch-temperature'
   | 'switch-level'
+  | 'switch-flow'
   | 'analogue-signal'
   | 'counts'
   | 'transmitter-voltage'

@@ -1,3 +1,4 @@
+import { flowSwitchBands } from '../signals/flow-switch.ts'
 import { law } from '../signals/law.ts'
 import { pressureSwitchBands } from '../signals/pressure-switch.ts'
 import { between, type Expectation, stated } from './expectation.ts'
@@ -48,4 +49,18 @@ export function levelSwitchExpectations({ values }: Wired): Expectation[] {
   const level = values.number('switchLevelMm')
   const frame = { measured: 'switch-level', point: 'device', state: 'rising', unit: 'mm' } as const
   return [level ? stated({ ...frame, value: level.value }, level) : { ...stated(frame), notComputed: ['switchLevelMm'] }]
+}
+
+/** Where a flow switch trips and resets, in l/min. */
+export function flowSwitchExpectations({ values }: Wired): Expectation[] {
+  const bands = flowSwitchBands({
+    setLPerMin: values.number('setLPerMin'),
+    deadBandLPerMin: values.number('deadBandLPerMin'),
+    toleranceLPerMin: values.number('toleranceLPerMin'),
+  })
+  const frame = { measured: 'switch-flow', point: 'device', unit: 'l/min' } as const
+  return [
+    between({ ...frame, state: 'rising' }, bands.tripLow, bands.tripHigh),
+    between({ ...frame, state: 'falling' }, bands.resetLow, bands.resetHigh),
+  ]
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Result } from '../../src/law/law.ts'
+import { flowSwitchBands } from '../../src/signals/flow-switch.ts'
 import { echoDistance, echoTime, hydrostaticPressure, liquidHeight, standardGravity } from '../../src/signals/level.ts'
 import { pressureSwitchBands } from '../../src/signals/pressure-switch.ts'
 import {
@@ -59,6 +60,19 @@ describe('pressure switch', () => {
     expect(pressureSwitchBands({ ...given, deadBandBar: 6 }).tripLow).toHaveProperty('impossible')
     expect(pressureSwitchBands({ ...given, setBar: 11 }).tripLow).toHaveProperty('impossible')
     expect(pressureSwitchBands({ ...given, deadBandBar: undefined }).resetLow).toEqual({ notComputed: ['deadBand'] })
+  })
+})
+
+// Source: common practice, by hand: 12 ± 1 on the rise, 12 − 3 ± 1 on the fall.
+describe('flow switch', () => {
+  const given = { setLPerMin: 12, deadBandLPerMin: 3, toleranceLPerMin: 1 }
+  test('where it trips and resets', () => {
+    const { tripLow, tripHigh, resetLow, resetHigh } = flowSwitchBands(given)
+    expect([tripLow, tripHigh, resetLow, resetHigh].map(valueIn)).toEqual([11, 13, 8, 10])
+  })
+  test('one that never resets, and one whose accuracy is not known', () => {
+    expect(flowSwitchBands({ ...given, deadBandLPerMin: 12 }).resetLow).toHaveProperty('impossible')
+    expect(flowSwitchBands({ ...given, toleranceLPerMin: undefined }).tripHigh).toEqual({ notComputed: ['flowTolerance'] })
   })
 })
 

@@ -12,6 +12,7 @@ export const en: CheckoutWords = {
     'switch-pressure': 'pressure at which it switches',
     'switch-temperature': 'temperature at which it switches',
     'switch-level': 'level at which it switches',
+    'switch-flow': 'flow at which it switches',
     'analogue-signal': 'signal',
     counts: 'raw counts',
     'transmitter-voltage': 'voltage left for the transmitter',

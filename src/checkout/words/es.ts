@@ -12,6 +12,7 @@ export const es: CheckoutWords = {
     'switch-pressure': 'presión a la que conmuta',
     'switch-temperature': 'temperatura a la que conmuta',
     'switch-level': 'nivel al que conmuta',
+    'switch-flow': 'caudal al que conmuta',
     'analogue-signal': 'señal',
     counts: 'cuentas sin escalar',
     'transmitter-voltage': 'tensión que queda al transmisor',
