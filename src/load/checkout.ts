@@ -55,7 +55,8 @@ export function loadCheckout(source: SourceText, sink: Sink): LoadedCheckout {
     listed: true,
   })
   // A card is named by its id or by a part number: a rule of its own looks in both lists.
-  return { data, references: [...data.parts.map(({ name }) => named('part', name)), ...data.devices.map(({ name }) => named('tag', name))] }
+  const tags = data.devices.flatMap(({ name, texts }) => [name, ...(texts.amplifier ? [texts.amplifier] : [])])
+  return { data, references: [...data.parts.map(({ name }) => named('part', name)), ...tags.map((tag) => named('tag', tag))] }
 }
 
 function entryOf(name: string, input: EntryInput, section: string, yaml: YamlValue): CheckoutEntry {

@@ -37,11 +37,16 @@ function* switched(wired: Wired): Iterable<Problem> {
   const sense = ofCard.placedChoice('sense')
   if (!signal || !sense || output === undefined || !/^(DI|SDI|CNT)$/.test(signal.type.value)) return
   if (!pairingRefusal(output, sense.value)) return
+  // An amplifier between them reads a NAMUR switch, and its own output drives the card.
+  if (output === 'namur' && values.placedText('amplifier')) return
   yield {
     message: `\`${device.tag.value}\` has ${names[output]}, and card \`${signal.card?.value}\` is ${sense.value}`,
     place: signal.card?.place ?? signal.tag.place,
     related: halves(values.placedChoice('output')?.place, sense.place),
-    help: `wire it to a ${sense.value === 'sinking' ? 'sourcing' : 'sinking'} card, fit a device of the other polarity, or correct the data`,
+    help:
+      output === 'namur'
+        ? `name the isolating amplifier between them as \`amplifier\` of \`${device.tag.value}\` in checkout.yaml, or fit one`
+        : `wire it to a ${sense.value === 'sinking' ? 'sourcing' : 'sinking'} card, fit a device of the other polarity, or correct the data`,
   }
 }
 

@@ -126,6 +126,7 @@ export const checkoutTexts = {
   targetMaterial: 'mild steel, stainless steel, aluminium; for a capacitive switch water, wood, glass',
   rangeUnit: 'Unit of the range that is set in the device',
   supply: 'A supply of this file',
+  amplifier: 'Tag of the isolating amplifier that reads a NAMUR switch for the card',
 } as const
 export type CheckoutTextName = keyof typeof checkoutTexts
 
@@ -148,7 +149,7 @@ const namur = ['certainBreakMa', 'possibleBreakMa', 'highImpedanceMa', 'lowImped
 export const checkoutOfTechnology = {
   inductive: proximity,
   capacitive: proximity,
-  namur: [...target, ...namur, 'output', 'contact', 'mounting', 'mount', 'supply', ...cabled],
+  namur: [...target, ...namur, 'amplifier', 'output', 'contact', 'mounting', 'mount', 'supply', ...cabled],
   'photoelectric-through-beam': photoelectric,
   'photoelectric-retro-reflective': photoelectric,
   'photoelectric-diffuse': photoelectric,
