@@ -35,7 +35,7 @@ describe('fettle check', () => {
   test('the example machine has no finding, in every form', async () => {
     const text = await runFettle(['check', 'example-machine'])
     expect(text).toMatchObject({ code: 0, stderr: '' })
-    expect(text.stdout).toMatch(/^devices with a description +108 of 108\n[\s\S]*\n\n\d+ pages, 108 devices, 18 alarms, .*: 0 errors, 0 warnings\n$/)
+    expect(text.stdout).toMatch(/^devices with a description +125 of 125\n[\s\S]*\n\n\d+ pages, 125 devices, 18 alarms, .*: 0 errors, 0 warnings\n$/)
     expect((await runFettle(['check', 'example-machine', '--format', 'short'])).stdout).toBe('')
     const json = JSON.parse((await runFettle(['check', 'example-machine', '--format', 'json'])).stdout)
     expect(json).toMatchObject({ machine: 'rcw-400', summary: { errors: 0, warnings: 0 }, findings: [] })
@@ -46,7 +46,7 @@ describe('fettle check', () => {
   test('one unit alone', async () => {
     const ran = await runFettle(['check', 'example-machine', '--serial', '0400-023'])
     expect(ran.code).toBe(0)
-    expect(ran.stdout).toMatch(/ 104 devices/)
+    expect(ran.stdout).toMatch(/ 119 devices/)
   })
 
   test('a folder with errors ends with exit code 1', async () => {
