@@ -7,7 +7,7 @@ import { type FaultId, type Light, type Point, type TargetState, targetStates } 
  * A circuit as a net of resistors, solved node by node: it knows nothing of the fault table. A fault is what a
  * technician could do to it: cut a wire, touch another, swap two.
  */
-type Net = readonly (readonly [from: string, to: string, ohm: number])[]
+export type Net = readonly (readonly [from: string, to: string, ohm: number])[]
 
 const cut = 1e9
 const meterOhm = 1e7
@@ -23,7 +23,7 @@ export interface Parts {
 export const usualParts: Parts = { supplyV: 24, wireOhm: 1, inputOhm: 4700, sensorOhm: 2400, switchOhm: 300 }
 
 /** Voltages of all nodes, with L+ and 0 V held. */
-function solve(net: Net, supplyV: number): Map<string, number> {
+export function solve(net: Net, supplyV: number): Map<string, number> {
   const held = new Map([
     ['L+', supplyV],
     ['0V', 0],

@@ -1,44 +1,9 @@
-import { isComputed } from '../../law/law.ts'
+import { isComputed, type Result } from '../../law/law.ts'
+import type { Given } from '../law.ts'
 import { loopState } from '../loop-current.ts'
 import { platinumResistance } from '../platinum.ts'
-import { thermocouples } from '../thermocouple.ts'
-import type { ThermocoupleType } from '../thermocouple-coefficients.ts'
-import type { Stretch } from './row.ts'
-
-export type CauseId =
-  | 'loop-open'
-  | 'transmitter-reports-low'
-  | 'loop-starved'
-  | 'transmitter-reports-high'
-  | 'transmitter-shorted'
-  | 'loop-fed-twice'
-  | 'element-open'
-  | 'element-shorted'
-  | 'thermocouple-shorted'
-  | 'thermocouple-reversed'
-  | 'thermocouple-type-wrong'
-
-/** What may be wrong with an analogue signal; its words stand in `words/`. */
-export interface Cause {
-  id: CauseId
-  suspected: Stretch
-}
-
-const causes = {
-  'loop-open': 'signal-wire',
-  'transmitter-reports-low': 'device',
-  'loop-starved': 'supply',
-  'transmitter-reports-high': 'device',
-  'transmitter-shorted': 'signal-wire',
-  'loop-fed-twice': 'terminal',
-  'element-open': 'signal-wire',
-  'element-shorted': 'signal-wire',
-  'thermocouple-shorted': 'signal-wire',
-  'thermocouple-reversed': 'terminal',
-  'thermocouple-type-wrong': 'card',
-} as const satisfies Record<CauseId, Stretch>
-
-const named = (...ids: CauseId[]): Cause[] => ids.map((id) => ({ id, suspected: causes[id] }))
+import { thermistorResistance } from '../thermistor.ts'
+import { type Cause, named } from './cause.ts'
 
 /** Below it a loop carries nothing; above the second no transmitter limits it any more. In mA; common practice. */
 export const [noCurrentMa, limitedToMa] = [0.1, 24]
@@ -59,41 +24,50 @@ export function loopCauses(currentMa: number, wanted?: { currentMa: number; tole
   return wanted && currentMa < wanted.currentMa - wanted.toleranceMa ? named('loop-starved') : []
 }
 
-/** Likely causes of a resistance in Ω that no temperature from −200 to 850 °C has. */
-export function platinumCauses(elementOhm: number, iceResistanceOhm: number): Cause[] {
-  const [coldest, hottest] = [-200, 850].map((temperatureC) => platinumResistance({ temperatureC, iceResistanceOhm }))
-  if (!coldest || !hottest || !isComputed(coldest) || !isComputed(hottest)) return []
-  if (elementOhm > hottest.value) return named('element-open')
-  return elementOhm < coldest.value ? named('element-shorted') : []
+interface VoltageSignal {
+  lowV: number
+  highV: number
+  /** What it should be, from the process. */
+  wanted?: { voltageV: number; toleranceV: number }
 }
 
-interface ThermocoupleReading {
-  type: ThermocoupleType
-  shownC: number
-  /** As another instrument has it. */
-  trueC: number
-  terminalC: number
-  /** How far a reading may be off and still be right, in K. */
-  toleranceK: number
-}
+/** Share of the span that a transmitter may overshoot; share of its upper end from which only a supply drives it. Common practice. */
+const [overshoot, beyondTransmitter] = [0.05, 1.5]
+/** What an open input reads at most, as a share of the span. Common practice. */
+const openShare = 0.02
 
 /**
- * Likely causes of a temperature that a thermocouple shows and the process does not have: what a short circuit of
- * the cable, swapped leads and another type would show is computed, and compared with what is shown.
+ * Likely causes of a voltage in V on a signal such as 0–10 V. A broken wire reads as zero: where the signal begins at
+ * zero, only what the process says tells them apart. Common practice.
  */
-export function thermocoupleCauses({ type, shownC, trueC, terminalC, toleranceK }: ThermocoupleReading): Cause[] {
-  const near = (temperatureC: number | undefined) => temperatureC !== undefined && Math.abs(shownC - temperatureC) <= toleranceK
-  if (near(trueC)) return []
-  const shownBy = (couple: ThermocoupleType, card: ThermocoupleType, sign: 1 | -1) => {
-    const voltage = thermocouples[couple].terminalVoltage({ temperatureC: trueC, terminalC })
-    if (!isComputed(voltage)) return undefined
-    const shown = thermocouples[card].temperature({ terminalMv: sign * voltage.value, terminalC })
-    return isComputed(shown) ? shown.value : undefined
-  }
-  const others = (['J', 'K', 'T'] as const).filter((other) => other !== type)
-  return [
-    ...(near(terminalC) ? named('thermocouple-shorted') : []),
-    ...(near(shownBy(type, type, -1)) ? named('thermocouple-reversed') : []),
-    ...(others.some((other) => near(shownBy(type, other, 1)) || near(shownBy(other, type, 1))) ? named('thermocouple-type-wrong') : []),
-  ]
+export function voltageCauses(voltageV: number, { lowV, highV, wanted }: VoltageSignal): Cause[] {
+  if (!Number.isFinite(voltageV)) return []
+  const span = highV - lowV
+  const [isNothing, isNegative] = [Math.abs(voltageV) <= openShare * span, voltageV < -overshoot * span]
+  if (isNegative) return named('voltage-reversed')
+  if (voltageV > highV * beyondTransmitter) return named('voltage-touches-supply', 'voltage-common-open')
+  if (voltageV > highV + overshoot * span) return named('voltage-common-open', 'voltage-touches-supply')
+  if (isNothing && (lowV > 0 || (wanted && wanted.voltageV > wanted.toleranceV + openShare * span))) return named('voltage-open')
+  if (!wanted || Math.abs(voltageV - wanted.voltageV) <= wanted.toleranceV) return []
+  return voltageV < wanted.voltageV ? named('voltage-loaded', 'voltage-offset') : named('voltage-offset')
+}
+
+/** Likely causes of a resistance in Ω that no temperature from −200 to 850 °C has. */
+export function platinumCauses(elementOhm: number, iceResistanceOhm: number): Cause[] {
+  return beyond(elementOhm, [-200, 850], (temperatureC) => platinumResistance({ temperatureC, iceResistanceOhm }))
+}
+
+/** Temperatures between which a thermistor is used, in °C. Common practice. */
+const thermistorRangeC = [-40, 200] as const
+
+/** Likely causes of a resistance in Ω that no temperature at which a thermistor is used has. */
+export function thermistorCauses(elementOhm: number, curve: Given<'referenceOhm' | 'referenceC' | 'betaK'>): Cause[] {
+  return beyond(elementOhm, thermistorRangeC, (temperatureC) => thermistorResistance({ temperatureC, ...curve }))
+}
+
+function beyond(ohm: number, [fromC, toC]: readonly [number, number], resistance: (temperatureC: number) => Result): Cause[] {
+  const [first, second] = [resistance(fromC), resistance(toC)]
+  if (!isComputed(first) || !isComputed(second)) return []
+  if (ohm > Math.max(first.value, second.value)) return named('element-open')
+  return ohm < Math.min(first.value, second.value) ? named('element-shorted') : []
 }

@@ -1,3 +1,4 @@
+import { enCauses } from './en-causes.ts'
 import type { SignalWords } from './words.ts'
 
 export const en: SignalWords = {
@@ -94,49 +95,7 @@ export const en: SignalWords = {
     },
     'amplifier-without-supply': { diagnosis: 'The amplifier has no supply.', nextStep: 'Check the supply terminals and the fuse of the amplifier.' },
   },
-  causes: {
-    'loop-open': {
-      diagnosis: 'The loop is open, has no supply, or its poles are swapped.',
-      nextStep: 'Check the fuse, the supply and the polarity at the transmitter.',
-    },
-    'transmitter-reports-low': {
-      diagnosis: 'The transmitter reports a failure with a low current.',
-      nextStep: 'Read the state of the transmitter, and check its sensor.',
-    },
-    'loop-starved': {
-      diagnosis: 'The loop cannot drive the current: too much resistance or too little supply.',
-      nextStep: 'Compare loop resistance and supply with the loop budget.',
-    },
-    'transmitter-reports-high': {
-      diagnosis: 'The transmitter reports a failure with a high current.',
-      nextStep: 'Read the state of the transmitter, and check its sensor.',
-    },
-    'transmitter-shorted': {
-      diagnosis: 'The loop is shorted across the transmitter.',
-      nextStep: 'With the supply off, take the loop off at the transmitter and test its insulation.',
-    },
-    'loop-fed-twice': {
-      diagnosis: 'The loop is fed twice: by the card and by the transmitter.',
-      nextStep: 'Compare card and transmitter with the drawing: only one of them may feed the loop.',
-    },
-    'element-open': {
-      diagnosis: 'The element or one of its leads is open.',
-      nextStep: 'Measure the element at its head and at the card, and compare.',
-    },
-    'element-shorted': { diagnosis: 'The element or its leads are shorted.', nextStep: 'Measure the element at its head with the leads off.' },
-    'thermocouple-shorted': {
-      diagnosis: 'The cable is shorted: the card shows the temperature of the short circuit.',
-      nextStep: 'Take the thermocouple off at its head and look whether the card reports a break.',
-    },
-    'thermocouple-reversed': {
-      diagnosis: 'The leads of the thermocouple are swapped.',
-      nextStep: 'Compare the colours of the leads with the standard that the drawing names.',
-    },
-    'thermocouple-type-wrong': {
-      diagnosis: 'The card is set to another type than the thermocouple is.',
-      nextStep: 'Compare the type of the thermocouple with the setting of the card.',
-    },
-  },
+  ...enCauses,
   stretches: {
     target: 'target and mounting',
     supply: 'supply',

@@ -1,3 +1,4 @@
+import { esCauses } from './es-causes.ts'
 import type { SignalWords } from './words.ts'
 
 export const es: SignalWords = {
@@ -100,52 +101,7 @@ export const es: SignalWords = {
       nextStep: 'Revise los bornes de alimentación y el fusible del amplificador.',
     },
   },
-  causes: {
-    'loop-open': {
-      diagnosis: 'El lazo está abierto, no tiene alimentación o tiene los polos cambiados.',
-      nextStep: 'Revise el fusible, la alimentación y la polaridad en el transmisor.',
-    },
-    'transmitter-reports-low': {
-      diagnosis: 'El transmisor avisa de un fallo con una corriente baja.',
-      nextStep: 'Lea el estado del transmisor y revise su sensor.',
-    },
-    'loop-starved': {
-      diagnosis: 'El lazo no puede dar la corriente: demasiada resistencia o poca alimentación.',
-      nextStep: 'Compare la resistencia y la alimentación del lazo con su cálculo.',
-    },
-    'transmitter-reports-high': {
-      diagnosis: 'El transmisor avisa de un fallo con una corriente alta.',
-      nextStep: 'Lea el estado del transmisor y revise su sensor.',
-    },
-    'transmitter-shorted': {
-      diagnosis: 'El lazo está en cortocircuito en el transmisor.',
-      nextStep: 'Sin tensión, desconecte el lazo en el transmisor y mida su aislamiento.',
-    },
-    'loop-fed-twice': {
-      diagnosis: 'El lazo recibe dos alimentaciones: de la tarjeta y del transmisor.',
-      nextStep: 'Compare tarjeta y transmisor con el plano: solo uno de los dos puede alimentar el lazo.',
-    },
-    'element-open': {
-      diagnosis: 'El elemento o uno de sus hilos está cortado.',
-      nextStep: 'Mida el elemento en su cabezal y en la tarjeta, y compare.',
-    },
-    'element-shorted': {
-      diagnosis: 'El elemento o sus hilos están en cortocircuito.',
-      nextStep: 'Mida el elemento en su cabezal con los hilos desconectados.',
-    },
-    'thermocouple-shorted': {
-      diagnosis: 'El cable está en cortocircuito: la tarjeta muestra la temperatura del cortocircuito.',
-      nextStep: 'Desconecte el termopar en su cabezal y mire si la tarjeta avisa de una rotura.',
-    },
-    'thermocouple-reversed': {
-      diagnosis: 'Los hilos del termopar están cambiados.',
-      nextStep: 'Compare los colores de los hilos con la norma que indica el plano.',
-    },
-    'thermocouple-type-wrong': {
-      diagnosis: 'La tarjeta está ajustada a otro tipo de termopar.',
-      nextStep: 'Compare el tipo del termopar con el ajuste de la tarjeta.',
-    },
-  },
+  ...esCauses,
   stretches: {
     target: 'objeto y montaje',
     supply: 'alimentación',

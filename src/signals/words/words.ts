@@ -1,4 +1,4 @@
-import type { CauseId } from '../fault/analogue-causes.ts'
+import type { CauseId } from '../fault/cause.ts'
 import type { Level } from '../fault/level.ts'
 import type { FaultId, Indicator, Light, Point, Stretch, TargetState } from '../fault/row.ts'
 import type { UnreadReason } from '../read-quantity.ts'
@@ -10,6 +10,8 @@ import { es } from './es.ts'
 export interface SignalWords {
   faults: Readonly<Record<FaultId, { diagnosis: string; nextStep: string }>>
   causes: Readonly<Record<CauseId, { diagnosis: string; nextStep: string }>>
+  /** What is said of a load or an encoder that has none of them. */
+  healthy: { output: { diagnosis: string; nextStep: string }; encoder: { diagnosis: string; nextStep: string } }
   stretches: Readonly<Record<Stretch, string>>
   points: Readonly<Record<Point, string>>
   indicators: Readonly<Record<Indicator, string>>

@@ -1,5 +1,6 @@
 import { numberOf } from '../../law/law.ts'
-import { type Cause, loopCauses, platinumCauses } from '../../signals/fault/analogue-causes.ts'
+import { loopCauses, platinumCauses } from '../../signals/fault/analogue-causes.ts'
+import type { Cause } from '../../signals/fault/cause.ts'
 import { diagnose, type Findings, type Observation } from '../../signals/fault/diagnose.ts'
 import { type NextReading, nextReading } from '../../signals/fault/next-reading.ts'
 import type { Indicator, Point } from '../../signals/fault/row.ts'
