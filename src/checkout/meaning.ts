@@ -1,3 +1,4 @@
+import { converted } from '../model/unit-scale.ts'
 import { platinumTemperature } from '../signals/platinum.ts'
 import { readQuantity } from '../signals/read-quantity.ts'
 import { valueOfSignal } from '../signals/scaling.ts'
@@ -17,5 +18,7 @@ export function meaningOf({ quantity, point }: Taken, { technology, expectations
     technology === 'pt100'
       ? platinumTemperature({ elementOhm: read.value, iceResistanceOhm: low.restsOn.inputs.find(({ name }) => name === 'iceResistanceOhm')?.value })
       : valueOfSignal({ signal: read.value, signalLow: low.value, signalHigh: high.value, rangeLow: low.at.value, rangeHigh: high.at.value })
-  return isValue(result) ? { value: result.value, unit: low.at.unit } : undefined
+  if (!isValue(result)) return undefined
+  const value = technology === 'pt100' ? converted(result.value, '°C', low.at.unit) : result.value
+  return value === undefined ? undefined : { value, unit: low.at.unit }
 }

@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { checkoutOf, hasLimits } from '../../src/checkout/checkout-of.ts'
 import type { Expectation } from '../../src/checkout/expectation.ts'
+import { meaningOf } from '../../src/checkout/meaning.ts'
+import { readTaken } from '../../src/checkout/reading.ts'
 import { canBe } from '../../src/law/input-kind.ts'
 import { diskFolder } from '../../src/load/folder.ts'
 import { loadMachine } from '../../src/load/load-machine.ts'
@@ -137,6 +139,19 @@ test('a Pt100 reads the table of its standard, within its class', () => {
   const hot = of(checkout('TE416').expectations, 'element-resistance', 'range-high')
   expect(hot?.value).toBeCloseTo(157.33, 2)
   expect((hot?.high ?? 0) - (hot?.low ?? 0)).toBeCloseTo(2 * 0.45 * 0.3735, 3)
+})
+
+test('a range in another unit of temperature reads the same', () => {
+  // 0 °C and 150 °C.
+  const fahrenheit = { 'líquido de lavado,0,150,°C': 'líquido de lavado,32,302,°F' }
+  const { expectations } = checkout('TE416', fahrenheit)
+  const hot = of(expectations, 'element-resistance', 'range-high')
+  expect(hot?.value).toBeCloseTo(157.33, 2)
+  expect(hot?.at).toEqual({ value: 302, unit: '°F' })
+  const taken = readTaken('157.33 ohm')
+  expect('unread' in taken ? taken : meaningOf(taken, checkout('TE416', fahrenheit))?.value).toBeCloseTo(302, 1)
+  const bare = checkout('TE416', { 'líquido de lavado,0,150,°C': 'líquido de lavado,0,150,' }).expectations
+  expect(of(bare, 'element-resistance')?.notComputed).toEqual(['unit'])
 })
 
 test('a thermocouple reads less by what its terminals are warm', () => {

@@ -1,5 +1,6 @@
 import { type Checkout, checkoutOf } from '../../checkout/checkout-of.ts'
 import type { Expectation } from '../../checkout/expectation.ts'
+import { temperatureC } from '../../checkout/temperature.ts'
 import { type Values, valuesOfDevice } from '../../checkout/values-of.ts'
 import type { CheckoutSupply } from '../../model/checkout-data.ts'
 import type { Device, Signal } from '../../model/machine.ts'
@@ -80,8 +81,9 @@ function analogueSheet(context: Context, { technology, expectations }: Checkout,
     expectations.find((it) => it.measured === 'analogue-signal' && it.unit === 'mA' && it.state === state)?.value
   if (technology === 'current-loop' && at('range-low') === 4 && at('range-high') === 20 && low !== undefined && high !== undefined)
     return { kind: 'loop', low, high, unit: signal?.unit?.value ?? '', expected }
-  const ends = { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) }
   const platinum = technology === 'pt100' ? platinumSheet(valuesOfDevice(device, context.machine)) : undefined
+  const [lowC, highC] = [low, high].map((end) => (end === undefined ? undefined : temperatureC(end, signal?.unit?.value ?? '')))
+  const ends = { ...(lowC === undefined ? {} : { low: lowC }), ...(highC === undefined ? {} : { high: highC }) }
   return platinum ? { ...platinum, ...ends, expected } : { kind: 'plain', expected }
 }
 
