@@ -2,6 +2,7 @@ import { type Checkout, checkoutOf } from '../checkout/checkout-of.ts'
 import { type Wired, wire } from '../checkout/wiring.ts'
 import type { Graph } from '../model/graph.ts'
 import type { Device, Machine } from '../model/machine.ts'
+import type { Place } from '../source/place.ts'
 
 export interface DeviceCheckout {
   device: Device
@@ -23,3 +24,14 @@ export function checkouts(machine: Machine, graph: Graph): readonly DeviceChecko
 
 /** A number for a message: four figures, no exponent. */
 export const figure = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** True the first time that these places come. Devices of one part share a value: it is said once. */
+export function oncePerPlace(): (...places: readonly (Place | undefined)[]) => boolean {
+  const seen = new Set<string>()
+  return (...places) => {
+    const key = places.map((place) => `${place?.file}:${place?.line}:${place?.column}`).join(' ')
+    if (seen.has(key)) return false
+    seen.add(key)
+    return true
+  }
+}

@@ -7,13 +7,16 @@ import { within } from './verdict.ts'
 const [a, b, c] = [3.9083e-3, -5.775e-7, -4.183e-12]
 const [coldestC, hottestC] = [-200, 850]
 
+/** Temperatures in °C over which the equation holds. */
+export const platinumRangeC = { low: coldestC, high: hottestC } as const
+
 const formula = 'R = R₀·(1 + A·t + B·t² + C·(t − 100)·t³), C = 0 from 0 °C on'
 
 const ratio = (t: number) => 1 + a * t + b * t * t + (t < 0 ? c * (t - 100) * t ** 3 : 0)
 const slope = (t: number) => a + 2 * b * t + (t < 0 ? c * (4 * t ** 3 - 300 * t * t) : 0)
 
 const outside = ({ temperatureC }: { temperatureC: number }) =>
-  within(temperatureC, { low: coldestC, high: hottestC }) ? undefined : `the equation holds from ${coldestC} to ${hottestC} °C`
+  within(temperatureC, platinumRangeC) ? undefined : `the equation holds from ${coldestC} to ${hottestC} °C`
 
 /** Resistance in Ω at a temperature from −200 to 850 °C; `iceResistance` is 100 Ω for a Pt100. Source: IEC 60751:2022. */
 export const platinumResistance = law({

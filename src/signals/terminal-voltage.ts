@@ -9,9 +9,18 @@ const offInputs = ['supplyV', 'leakageMa', 'inputResistanceOhm'] as const
 type OnValues = Readonly<Record<(typeof onInputs)[number], number>>
 
 /** What sensor and cable keep from the input, in V. The current of the sensor itself runs in its supply wire only. */
-function lostV({ dropV, noLoadCurrentMa, inputCurrentMa, supplyWireOhm, signalWireOhm }: OnValues): number {
+function lostV({ dropV, noLoadCurrentMa, inputCurrentMa, supplyWireOhm, signalWireOhm }: Omit<OnValues, 'supplyV'>): number {
   return dropV + ((noLoadCurrentMa + inputCurrentMa) * supplyWireOhm + inputCurrentMa * signalWireOhm) / 1000
 }
+
+/** What sensor and cable keep from an input while the sensor conducts, in V: at either kind of card. */
+export const keptFromInput = law({
+  formula: 'ΔU = U_d + (I₀ + I_in)·R_s + I_in·R_w',
+  unit: 'V',
+  inputs: ['dropV', 'noLoadCurrentMa', 'inputCurrentMa', 'supplyWireOhm', 'signalWireOhm'],
+  value: lostV,
+})
+
 const lostTooMuch = (values: OnValues) => (lostV(values) > values.supplyV ? 'sensor and cable drop more than the `supply`' : undefined)
 
 const sinkingOn = law({

@@ -21,7 +21,7 @@ export const checkoutDataMissing: Rule = {
       const same = others.slice(0, mostShown).map(({ device }) => `\`${device.tag.value}\``)
       const more = others.length - same.length
       yield {
-        message: `what \`${first.device.tag.value}\` should read is not computed: ${missing.map((name) => `\`${name}\``).join(', ')} is missing`,
+        message: `what \`${first.device.tag.value}\` should read is not computed: ${missing.map((name) => `\`${name}\``).join(', ')} ${missing.length > 1 ? 'are' : 'is'} missing`,
         place: first.device.tag.place,
         ...(same.length > 0 ? { note: `the same holds for ${same.join(', ')}${more > 0 ? ` and ${more} more of its part` : ''}` } : {}),
         help: `give it in \`${machine.file.data.checkout?.file}\` for its part, its card or its tag; \`low\`, \`high\` and \`contact\` stand in the I/O list`,

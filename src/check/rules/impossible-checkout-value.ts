@@ -1,4 +1,7 @@
-import { checkouts } from '../checkouts.ts'
+import type { CheckoutNumberName } from '../../model/schema/checkout-values.ts'
+import type { Problem } from '../../source/finding.ts'
+import { checkouts, type DeviceCheckout } from '../checkouts.ts'
+import { beyondElement } from '../element-range.ts'
 import type { Rule } from '../rule.ts'
 
 export const impossibleCheckoutValue: Rule = {
@@ -10,10 +13,14 @@ export const impossibleCheckoutValue: Rule = {
 
   *check(_, graph) {
     const seen = new Set<string>()
-    for (const { device, checkout, wired } of graph.made(checkouts)) {
+    for (const it of graph.made(checkouts)) {
+      const { device, checkout, wired } = it
+      yield* exchanged(it, seen)
       const keys = wired.flatMap(({ values, ofCard }) => [...values.entries, ...ofCard.entries]).flatMap((entry) => entry.keys)
-      for (const { impossible } of checkout.expectations) {
-        if (!impossible) continue
+      const isBeyond = wired.some((signal) => beyondElement(signal) !== undefined)
+      for (const { impossible, at } of checkout.expectations) {
+        // A range for which the element is not defined is reported as such.
+        if (!impossible || (at && isBeyond)) continue
         const { why, of } = impossible
         // Those that the reason names come first. Values of the I/O list that cannot be are found where they stand.
         const named = of.filter((name) => [...why.matchAll(/`(\w+)`/g)].some(([, quantity = '-']) => name.startsWith(quantity)))
@@ -30,4 +37,33 @@ export const impossibleCheckoutValue: Rule = {
       }
     }
   },
+}
+
+/** Of each pair the first is less than the second. */
+const rising: readonly (readonly [CheckoutNumberName, CheckoutNumberName])[] = [
+  ['lowestSupplyV', 'highestSupplyV'],
+  ['lowestShare', 'highestShare'],
+  ['classFromC', 'classToC'],
+  ['failureLowToMa', 'failureHighFromMa'],
+  ['certainBreakMa', 'possibleBreakMa'],
+  ['possibleBreakMa', 'highImpedanceMa'],
+  ['highImpedanceMa', 'lowImpedanceMa'],
+  ['lowImpedanceMa', 'possibleShortMa'],
+  ['possibleShortMa', 'certainShortMa'],
+]
+
+function* exchanged({ device, wired }: DeviceCheckout, seen: Set<string>): Iterable<Problem> {
+  const values = wired[0]?.values
+  for (const [lower, higher] of rising) {
+    const [low, high] = [values?.placed(lower), values?.placed(higher)]
+    const key = `${low?.place.line}:${low?.place.column} ${lower}`
+    if (!low || !high || low.value < high.value || seen.has(key)) continue
+    seen.add(key)
+    yield {
+      message: `what \`${device.tag.value}\` should read cannot be: \`${lower}\` must be less than \`${higher}\``,
+      place: low.place,
+      related: [{ label: 'it stands against', place: high.place }],
+      help: 'correct the one that is wrong',
+    }
+  }
 }

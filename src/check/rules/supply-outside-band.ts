@@ -15,6 +15,8 @@ export const supplyOutsideBand: Rule = {
       const values = wired[0]?.values
       if (!supply || !values) continue
       const [least, most] = [values.placed('lowestSupplyV'), values.placed('highestSupplyV')]
+      // Limits that stand against each other are reported as such.
+      if (least && most && least.value >= most.value) continue
       const [lowest, highest] = [supply.lowestV ?? supply.nominalV, supply.highestV ?? supply.nominalV]
       const name = `supply \`${supply.name.value}\``
       const wrong = [
