@@ -36,6 +36,7 @@ export const things = {
   formats: 'setting',
   energy: 'energy source',
   hazards: 'hazard',
+  checkout: 'checkout item',
 } as const satisfies Record<RecordTable, string>
 export type Thing = (typeof things)[RecordTable]
 
@@ -58,6 +59,8 @@ export interface Change {
   details: readonly Detail[]
   /** Facts that belong to it: who has the name or the address now, what to order. */
   notes: readonly string[]
+  /** Tags of the devices that a checkout item is about. */
+  devices?: readonly string[]
   /** Where the rows stand; absent for a release. */
   oldPlace?: Place
   newPlace?: Place

@@ -1,11 +1,13 @@
 import { compare } from '../source/place.ts'
-import { type Change, compareChanges, things } from './change.ts'
+import { type Change, compareChanges, type Thing, things } from './change.ts'
+import { underNewNames, withDevices } from './checkout-items.ts'
 import { compareThings } from './compare-things.ts'
 import { addresses, devicesWithSignals, orphanSignals, signalsOf } from './device-signals.ts'
 import { droppedColumns, withoutColumns } from './dropped-columns.ts'
 import { followRenames } from './follow-renames.ts'
 import { dropped, isDropped, lacks, missing, type NotCompared } from './not-compared.ts'
 import type { MachineRecords, Partly, RecordTable, Revision } from './records.ts'
+import type { Sureness } from './sureness.ts'
 import { thingSpecs } from './thing-specs.ts'
 import { withLeftOut } from './with-left-out.ts'
 import { withSuccessors } from './with-successors.ts'
@@ -28,13 +30,20 @@ export function compareRecords(whole: MachineRecords, now: MachineRecords): Comp
   const signals = signalsOf(old, now, partly('signals'), isSkipped('signals'))
   const oldSpecs = thingSpecs((tag) => addresses(signals.old.get(tag), signals.partly.old))
   const specs = thingSpecs((tag) => addresses(signals.now.get(tag), signals.partly.now))
-  const compared = specs.flatMap((spec, index) => {
+  const compared: { thing: Thing; unsure: Sureness['unsure']; changes: Change[] }[] = []
+  for (const [index, spec] of specs.entries()) {
     const oldSpec = oldSpecs[index]
-    if (!oldSpec || isSkipped(spec.table)) return []
-    const found = compareThings(oldSpec, spec, old.tables[spec.table], now.tables[spec.table], partly(spec.table))
-    const changes = spec.table === 'devices' ? devicesWithSignals(spec, found, signals) : found.changes
-    return [{ thing: things[spec.table], unsure: found.unsure, changes: withLeftOut(spec, changes, old, now) }]
-  })
+    if (!oldSpec || isSkipped(spec.table)) continue
+    const isCheckout = spec.table === 'checkout'
+    // Items are known by the names of what they are about, which comes before them.
+    const items = underNewNames(old.tables.checkout, isCheckout ? compared.flatMap(({ changes }) => changes) : [])
+    const found = compareThings(oldSpec, spec, isCheckout ? items.rows : old.tables[spec.table], now.tables[spec.table], partly(spec.table))
+    const own = spec.table === 'devices' ? devicesWithSignals(spec, found, signals) : found.changes
+    const changes = isCheckout
+      ? own.map((it) => withDevices({ ...it, was: it.was === undefined ? undefined : items.was(it.was) }, old, now))
+      : withLeftOut(spec, own, old, now)
+    compared.push({ thing: things[spec.table], unsure: found.unsure, changes })
+  }
   const unsure = (side: 'old' | 'new') =>
     compared.flatMap(({ thing, unsure }): NotCompared[] => {
       const ids = [...new Set(side === 'new' ? unsure.old : unsure.now)].sort(compare)

@@ -1,16 +1,16 @@
 import { z } from 'zod'
 import { compare, startOfFile } from '../source/place.ts'
-import { type MachineRecords, recordTables } from './records.ts'
+import { type MachineRecords, type RecordTable, recordTables } from './records.ts'
 
 /** Name of the file in a release that holds the machine's records. */
 export const dataFileName = 'data.json'
-const format = 'fettle-data-3'
-/** A release of before, which says nothing of hazards. */
-const formatWithoutHazards = 'fettle-data-2'
+const format = 'fettle-data-4'
+/** Releases of before -> lists of which they say nothing. */
+const older: Readonly<Record<string, readonly RecordTable[]>> = { 'fettle-data-2': ['hazards', 'checkout'], 'fettle-data-3': ['checkout'] }
 
 const rows = z.array(z.record(z.string(), z.string()))
 const dataFile = z.object({
-  format: z.enum([format, formatWithoutHazards]),
+  format: z.enum([format, ...Object.keys(older)]),
   revision: z.object({
     id: z.string(),
     model: z.string(),
@@ -30,6 +30,7 @@ const dataFile = z.object({
     formats: rows.optional(),
     energy: rows.optional(),
     hazards: rows.optional(),
+    checkout: rows.optional(),
   }),
 })
 
@@ -56,7 +57,7 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
     return { problem: `its \`${dataFileName}\` is not in the form \`${format}\`: at \`${issue?.path.join('.')}\`, ${issue?.message}` }
   }
   const { revision, tables, format: written } = parsed.data
-  const isOlder = written === formatWithoutHazards
+  const unsaid = older[written] ?? []
   const located = (list: readonly Record<string, string>[] = []) => list.map((values) => ({ values }))
   return {
     records: {
@@ -71,11 +72,12 @@ export function readDataFile(text: string): { records: MachineRecords } | { prob
         formats: located(tables.formats),
         energy: located(tables.energy),
         hazards: located(tables.hazards),
+        checkout: located(tables.checkout),
       },
       leftOut: [],
       columns: {},
-      unlisted: recordTables.filter((table) => !tables[table] && !(isOlder && table === 'hazards')),
-      lost: isOlder ? [{ table: 'hazards', extent: 'list', place: startOfFile(dataFileName) }] : [],
+      unlisted: recordTables.filter((table) => !tables[table] && !unsaid.includes(table)),
+      lost: unsaid.map((table) => ({ table, extent: 'list' as const, place: startOfFile(dataFileName) })),
     },
   }
 }

@@ -15,11 +15,12 @@ export function otherRows(machines: readonly [Machine, ...Machine[]], read: Read
   }
   const asData = (table: RecordTable, row: object) => {
     if (table === 'energy') return energyRow(row as EnergySource, source)
-    return table === 'hazards' ? hazardRow(row as Hazard, source) : rowOf(table, row, source)
+    if (table === 'hazards') return hazardRow(row as Hazard, source)
+    return table === 'checkout' ? { values: {} } : rowOf(table, row, source)
   }
   const ofDevices = inheritedFits(read)
   const absent = (table: RecordTable) => {
-    const present = new Set(machines.flatMap((machine): readonly object[] => machine[table] ?? []))
+    const present = new Set(machines.flatMap((machine): readonly object[] => (table === 'checkout' ? [] : (machine[table] ?? []))))
     return (read?.rows[table] ?? []).filter((row) => !present.has(row) && !(table === 'signals' && 'fits' in row && ofDevices.has(row.fits)))
   }
   const damaged = (table: RecordTable) => (read?.lost ?? []).flatMap((it) => (it.extent === 'row' && it.table === table ? [it] : []))

@@ -1,6 +1,7 @@
 import type { ReadData } from '../model/lost-data.ts'
 import type { Machine } from '../model/machine.ts'
 import { compare } from '../source/place.ts'
+import { checkoutRows } from './checkout-row.ts'
 import { energyRow, hazardRow, rowOf } from './data-row.ts'
 import { otherRows } from './other-rows.ts'
 import { type MachineRecords, type RecordTable, recordTables } from './records.ts'
@@ -12,7 +13,7 @@ import { type MachineRecords, type RecordTable, recordTables } from './records.t
 export function recordsOf(machines: readonly [Machine, ...Machine[]], read?: ReadData, serial?: string): MachineRecords {
   const [{ file, sourceLanguage: source }] = machines
   const others = otherRows(machines, read, source)
-  const rows = <T extends Exclude<RecordTable, 'energy' | 'hazards'>>(table: T) => [
+  const rows = <T extends Exclude<RecordTable, 'energy' | 'hazards' | 'checkout'>>(table: T) => [
     ...[...new Set(machines.flatMap((machine): readonly object[] => machine[table]))].map((row) => rowOf(table, row, source)),
     ...others.partly(table),
   ]
@@ -41,6 +42,7 @@ export function recordsOf(machines: readonly [Machine, ...Machine[]], read?: Rea
       formats: rows('formats'),
       hazards: [...[...new Set(machines.flatMap(({ hazards }) => hazards ?? []))].map((it) => hazardRow(it, source)), ...others.partly('hazards')],
       energy: [...[...new Set(machines.flatMap(({ energy }) => energy))].map((it) => energyRow(it, source)), ...others.partly('energy')],
+      checkout: checkoutRows(machines[0].checkout),
     },
     unlisted: recordTables.filter((table) => !file.data[table] && !(table === 'signals' && file.data.symbols)),
     leftOut: others.leftOut,

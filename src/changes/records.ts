@@ -2,10 +2,21 @@ import type { TableName } from '../model/schema/tables.ts'
 import { compare, type Place } from '../source/place.ts'
 
 /** The variables of the controller are compared with the I/O list, and are no data of the machine of their own. */
-export type RecordTable = Exclude<TableName, 'symbols'> | 'energy' | 'hazards'
+export type RecordTable = Exclude<TableName, 'symbols'> | 'energy' | 'hazards' | 'checkout'
 
 /** Every list of a machine's data, in the order in which a release holds them. */
-export const recordTables: readonly RecordTable[] = ['devices', 'signals', 'cards', 'parts', 'drawings', 'alarms', 'formats', 'energy', 'hazards']
+export const recordTables: readonly RecordTable[] = [
+  'devices',
+  'signals',
+  'cards',
+  'parts',
+  'drawings',
+  'alarms',
+  'formats',
+  'energy',
+  'hazards',
+  'checkout',
+]
 
 /** One row as plain text: our column name -> what stands there; `description.es` for a translation. An empty cell has no entry. */
 export interface DataRow {

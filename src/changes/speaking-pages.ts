@@ -2,6 +2,7 @@ import { type Graph, graphOf } from '../model/graph.ts'
 import type { AnyPage, Device, Machine, NamedThing } from '../model/machine.ts'
 import { compare, distinctByPlace, type Place } from '../source/place.ts'
 import type { Change, Thing } from './change.ts'
+import { splitItem } from './checkout-items.ts'
 import { namePlacesOf } from './name-places.ts'
 
 /**
@@ -31,6 +32,7 @@ const kindOf: Readonly<Record<Thing, NamedThing | undefined>> = {
   setting: undefined,
   'energy source': 'energy',
   hazard: 'hazard',
+  'checkout item': undefined,
 }
 
 /** The pages that speak of each change, in its order. `pages`: the units whose pages are read; `others`: those of the other revision. */
@@ -68,12 +70,21 @@ const isToldElsewhere = ({ thing, kind, was }: Change, reused: ReadonlySet<strin
 
 /** The names under which pages may still speak of it. */
 function namesIn({ thing, kind, was, is, details }: Change): { kind: NamedThing | undefined; name: string }[] {
+  if (thing === 'checkout item') return namesOfItem(is ?? was ?? '')
   const named = kindOf[thing]
   const own = kind === 'renamed' || kind === 'removed' ? was : is
   const bare = details
     .filter(({ field, was }) => was !== '' && /(^| )(address|terminal|wire)$/.test(field))
     .map(({ was }) => ({ kind: undefined, name: was }))
   return [...(own === undefined || named === undefined ? [] : [{ kind: named, name: own }]), ...bare]
+}
+
+/** Pages write the tag or the number that an item is about. */
+function namesOfItem(id: string): { kind: NamedThing; name: string }[] {
+  const { kind, name } = splitItem(id)
+  if (kind === 'device') return [{ kind: 'tag', name }]
+  if (kind === 'card') return [{ kind: 'card', name }]
+  return kind === 'part' ? [{ kind: 'part', name }] : []
 }
 
 /** Pages that the data bind to a device without its name on them. */
@@ -84,6 +95,8 @@ function related(
   energiesOf: ReadonlyMap<string, readonly string[]>,
 ): { page: AnyPage; relation: Relation; at: string }[] {
   const { thing, kind, was, is, details } = change
+  // The meter stands in the lessons of a device with its limits.
+  if (thing === 'checkout item') return lessonsFor(change.devices ?? [], graphs)
   if (thing !== 'device') return []
   const all = [...graphs, ...others]
   const names = [...new Set([was, is].filter((name) => name !== undefined))]
@@ -104,6 +117,12 @@ function related(
     ...[...alarms].flatMap((number) => graph.recoveryOf(number) ?? []).map((page) => ({ page, relation: 'recovery' as const, at: 'alarm' })),
   ])
 }
+
+const lessonsFor = (tags: readonly string[], graphs: readonly Graph[]) =>
+  graphs.flatMap((graph) => {
+    const devices = tags.flatMap((tag) => graph.device(tag) ?? [])
+    return devices.flatMap((device) => graph.lessonsOf(device)).map((page) => ({ page, relation: 'lesson' as const, at: 'technology' }))
+  })
 
 /** Tag -> the energy sources that it isolates or proves to be gone. */
 function energiesByTag(machines: readonly Machine[]): Map<string, string[]> {

@@ -38,6 +38,13 @@ const text =
           .filter((it) => it !== '')
           .join(', ')
 
+const itemTexts: Readonly<Record<string, string>> = {
+  supply: 'supply of the controls',
+  card: 'limits of a card',
+  part: 'data sheet of a part',
+  device: 'what is set and measured at a device',
+}
+
 /** Addresses of the signals of each device come from the I/O list. */
 export function thingSpecs(addressesOf: (tag: string) => readonly string[] | undefined): readonly ThingSpec[] {
   return [
@@ -138,6 +145,18 @@ export function thingSpecs(addressesOf: (tag: string) => readonly string[] | und
       around: [],
       kinds: { description: 'reworded', value: 'value-changed', unit: 'value-changed' },
       otherwise: 'changed',
+      byName: true,
+    },
+    {
+      table: 'checkout',
+      idOf: cell('id'),
+      textOf: (row) => itemTexts[cell('kind')(row)] ?? '',
+      idColumns: ['id'],
+      linksOf: () => [],
+      kinOf: () => '',
+      around: [],
+      kinds: {},
+      otherwise: 'value-changed',
       byName: true,
     },
   ]

@@ -13,9 +13,10 @@ interface LoadedCheckout {
   /** Undefined where the file is absent or cannot be read. */
   data: CheckoutData | undefined
   references: Omit<Reference, 'page'>[]
+  readable: boolean
 }
 
-export const noCheckout: LoadedCheckout = { data: undefined, references: [] }
+export const noCheckout: LoadedCheckout = { data: undefined, references: [], readable: false }
 
 type Written = number | { value: number; from: Origin; source?: string | undefined }
 interface EntryInput {
@@ -56,7 +57,7 @@ export function loadCheckout(source: SourceText, sink: Sink): LoadedCheckout {
   })
   // A card is named by its id or by a part number: a rule of its own looks in both lists.
   const tags = data.devices.flatMap(({ name, texts }) => [name, ...(texts.amplifier ? [texts.amplifier] : [])])
-  return { data, references: [...data.parts.map(({ name }) => named('part', name)), ...tags.map((tag) => named('tag', tag))] }
+  return { data, references: [...data.parts.map(({ name }) => named('part', name)), ...tags.map((tag) => named('tag', tag))], readable: true }
 }
 
 function entryOf(name: string, input: EntryInput, section: string, yaml: YamlValue): CheckoutEntry {

@@ -20,7 +20,7 @@ import { images } from './images.ts'
 import { inputFiles } from './input-files.ts'
 import { type Everything, linkUnits, namesOf } from './link.ts'
 import { collect, loadRules, type Sink } from './load-rules.ts'
-import type { Loaded } from './loaded.ts'
+import { type Loaded, noRows } from './loaded.ts'
 import { type Memory, noMemory, ofText } from './memory.ts'
 import { checkOwnWords } from './own-words.ts'
 import { loadPages } from './pages.ts'
@@ -55,7 +55,7 @@ export function loadMachine(
     texts,
     lost: [],
     columns: {},
-    rows: { devices: [], signals: [], cards: [], parts: [], drawings: [], alarms: [], formats: [], energy: [], hazards: [], symbols: [] },
+    rows: noRows,
     settings: [],
     acceptances: [],
     ...rest,
@@ -125,7 +125,11 @@ export function loadMachine(
     signals: tables.signals.rows.filter((row) => !isSpare(row)),
   }))
   const register = table('drawings')
-  const yamlList = <T extends { readable: boolean }>(name: 'energy' | 'hazards', none: T, load: (source: SourceText, sink: Sink) => T) => {
+  const yamlList = <T extends { readable: boolean }>(
+    name: 'energy' | 'hazards' | 'checkout',
+    none: T,
+    load: (source: SourceText, sink: Sink) => T,
+  ) => {
     const path = file.data[name]?.file
     const noted = noteFirstError(sink)
     const isThere = path !== undefined && hasFile(path, ['data', name, 'file'], { machine, yaml, sink: noted.sink })
@@ -136,10 +140,7 @@ export function loadMachine(
   }
   const energy = yamlList('energy', noEnergy, (source, sink) => loadEnergy(source, language, sink))
   const hazards = yamlList('hazards', noHazards, (source, sink) => loadHazards(source, language, sink))
-  const checkoutPath = file.data.checkout?.file
-  const hasCheckout = checkoutPath !== undefined && hasFile(checkoutPath, ['data', 'checkout', 'file'], { machine, yaml, sink })
-  const checkoutSource = hasCheckout ? read(machine, checkoutPath) : undefined
-  const checkout = checkoutSource ? ofText(memory, 'checkout', checkoutSource, sink, (sink) => loadCheckout(checkoutSource, sink)) : noCheckout
+  const checkout = yamlList('checkout', noCheckout, loadCheckout)
   const training = loadOptional(machine, 'training.yaml', read)
   const trained = training ? ofText(memory, 'training', training, sink, (sink) => loadTraining(training, sink)) : noTraining
   const glossaries = [machine, shared]
@@ -218,23 +219,17 @@ export function loadMachine(
   }
   if (file.data.drawings && wholeTable(register)) reportUnlistedDrawings(everything.drawings, referencesOf(everything), machine, sink)
   const accepted = loadOptional(machine, 'accepted.yaml', read)
-  const lost: LostData[] = [...Object.values(tables).flatMap((table) => table.lost), ...register.lost, ...energy.lost, ...hazards.lost]
+  const lost: LostData[] = [...Object.values(tables), register, energy, hazards, checkout].flatMap((list): LostData[] => list.lost)
   const { cards, parts, drawings, alarms, formats } = everything
   return loaded(linkUnits(everything, memory, sink, serial), {
     columns: Object.fromEntries(
       Object.entries({ ...tables, drawings: register }).flatMap(([name, { columns }]) => (columns.length > 0 ? [[name, columns]] : [])),
     ),
     rows: {
-      devices: devices.rows,
-      signals,
-      cards,
-      parts,
-      drawings,
-      alarms,
-      formats,
-      energy: energy.sources,
-      hazards: hazards.hazards,
-      symbols: symbols.rows,
+      ...noRows,
+      ...{ devices: devices.rows, signals, symbols: symbols.rows },
+      ...{ cards, parts, drawings, alarms, formats },
+      ...{ energy: energy.sources, hazards: hazards.hazards },
     },
     lost: lost.filter((it) => it.extent !== 'row' || it.table !== 'signals' || !isSpare(it.row as Row<'signals'>)),
     settings: ruleSettings(file, yaml),

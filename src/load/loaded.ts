@@ -3,6 +3,21 @@ import type { ReadData } from '../model/lost-data.ts'
 import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
 
+/** Of a folder that is no machine. */
+export const noRows: ReadData['rows'] = {
+  devices: [],
+  signals: [],
+  cards: [],
+  parts: [],
+  drawings: [],
+  alarms: [],
+  formats: [],
+  energy: [],
+  hazards: [],
+  checkout: [],
+  symbols: [],
+}
+
 /** What a folder holds, for all its units. */
 export interface Loaded extends ReadData {
   /**

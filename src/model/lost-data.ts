@@ -6,7 +6,7 @@ import type { TableName } from './schema/tables.ts'
  * many as there may be, under names that are not known. `row`: one, with the cells that could be read, its name among
  * them, and the columns that could not.
  */
-export type LostData = { table: TableName | 'energy' | 'hazards'; place: Place } & (
+export type LostData = { table: TableName | 'energy' | 'hazards' | 'checkout'; place: Place } & (
   | { extent: 'list' | 'rows' }
   | { extent: 'row'; row: Readonly<Record<string, unknown>>; columns: readonly string[] }
 )

@@ -120,16 +120,59 @@ test('the data file of a release gives the same changes, without places', () => 
   expect(same.every(({ oldPlace }) => oldPlace === undefined)).toBe(true)
 })
 
-test('a release of before, which held no hazards, says nothing of them', () => {
+test('a release of before, which held no hazards and no checkout data, says nothing of them', () => {
   const older = writeDataFile(recordsOf(old))
-    .replace('fettle-data-3', 'fettle-data-2')
+    .replace('fettle-data-4', 'fettle-data-2')
     .replace(/,\n {2}"hazards": \[[\s\S]*?\n {2}\]/, '')
+    .replace(/,\n {2}"checkout": \[[\s\S]*?\n {2}\]/, '')
   expect(older).not.toContain('RA-400')
   const read = readDataFile(older)
   if ('problem' in read) throw new Error(read.problem)
   const { changes: told, notCompared } = compareRecords(read.records, recordsOf(now))
   expect(told.map(line)).toEqual(changes.filter(({ thing }) => thing !== 'hazard').map(line))
-  expect(notCompared).toMatchObject([{ thing: 'hazard', extent: 'list', side: 'old' }])
+  expect(notCompared).toMatchObject([
+    { thing: 'hazard', extent: 'list', side: 'old' },
+    { thing: 'checkout item', extent: 'list', side: 'old' },
+  ])
+})
+
+test('another limit is told with its devices, and with the lessons that are made for them', () => {
+  const checkout = 'data/checkout.yaml'
+  const edited = load(
+    revised({
+      [checkout]: [
+        ['lowestV: 22.8', 'lowestV: 21.6'],
+        ['ratedDistanceMm: 8', 'ratedDistanceMm: 6'],
+        ['setBar: 4.5, deadBandBar: 0.3', 'setBar: 4.2, deadBandBar: 0.3'],
+        [
+          '  4491-0003:\n    technology: lamp\n    from: data sheet\n    ratedV: 24\n    ratedW: 1.2\n    lowestShare: 0.85\n    highestShare: 1.1\n',
+          '',
+        ],
+      ],
+    }),
+  )
+  const told = compareRecords(recordsOf(old), recordsOf(edited)).changes
+  expect(told.map(line)).toEqual([
+    'checkout item removed part 4491-0003> (it holds for `LT056`)',
+    'checkout item value-changed device PS906>device PS906: setBar 4.5 (measured)>4.2 (measured)',
+    'checkout item value-changed part 4410-0112>part 4410-0112: ratedDistanceMm 8 (data sheet)>6 (data sheet) (it holds for `PRS204`, `PRS205`)',
+    'checkout item value-changed supply 24V>supply 24V: lowestV 22.8 (data sheet)>21.6 (data sheet) (it holds for `CB411`, `CB511`, `CB601`, `CDT417`, `CON041`, `CON042` and 61 more)',
+  ])
+  const spoken = speakingPages(told, edited, old).map((own) => own.map(({ page, relation }) => `${page} ${relation}`))
+  expect(spoken[2]).toContain('lessons/check-inductive lesson')
+  expect(spoken[1]?.some((page) => page.endsWith('names'))).toBe(true)
+})
+
+test('data under the new name of a device are the same data', () => {
+  const edited = load(
+    revised({
+      'data/devices.csv': [['\nLS206,', '\nLS296,']],
+      'data/io-list.csv': [[',LS206,', ',LS296,']],
+      'data/checkout.yaml': [['  LS206: ', '  LS296: ']],
+    }),
+  )
+  const told = compareRecords(recordsOf(old), recordsOf(edited)).changes
+  expect(told.map(line)).toEqual(['device renamed LS206>LS296: name LS206>LS296'])
 })
 
 test('every value is told in words that stand in the data', () => {

@@ -12,6 +12,7 @@ const columns: Readonly<Record<RecordTable, readonly string[]>> = {
   formats: ['format', 'setting', 'description', 'value', 'unit'],
   energy: ['id', 'name', 'form', 'isolation', 'waitS'],
   hazards: ['id', 'name', 'severity', 'signalWord', 'avoidance', 'symbols'],
+  checkout: ['id', 'kind', 'gapMm', 'dropV'],
 }
 
 export type Lists = Partial<Record<RecordTable, readonly string[]>>
@@ -31,6 +32,7 @@ export function records(lists: Lists): MachineRecords {
       formats: rowsOf('formats'),
       energy: rowsOf('energy'),
       hazards: rowsOf('hazards'),
+      checkout: rowsOf('checkout'),
     },
     leftOut: [],
     columns: {},

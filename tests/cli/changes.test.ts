@@ -150,7 +150,7 @@ describe('fettle changes', () => {
   test('a release whose data was edited could not be compared', async () => {
     const release = writeFiles(join(dir, 'edited'), { 'data.json': '{}' })
     writeManifest(release, identity)
-    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('not in the form `fettle-data-3`')
+    expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('not in the form `fettle-data-4`')
     writeFileSync(join(release, 'data.json'), '{ }')
     expect((await runFettle(['changes', release, 'example-machine'])).stderr).toContain('its `data.json` is not as it was built')
   })
