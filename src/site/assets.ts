@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
@@ -15,7 +15,7 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 const target = 'chrome80'
 
 /**
- * Writes `assets/`: one style sheet, the fonts with their licences and the classic scripts; `sheets/` with the drawings and
+ * Writes `assets/`: one style sheet, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and
  * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
  * and what is wrong with pictures.
  */
@@ -24,6 +24,8 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   mkdirSync(join(assets, 'fonts'), { recursive: true })
   const require = createRequire(import.meta.url)
   for (const [name, file] of Object.entries({ ...fonts, ...fontLicences })) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
+  // The package exports no licence; it lies beside what it exports.
+  copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
   const scripts = {
@@ -31,6 +33,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
     'site.js': 'scripts/site.ts',
     'search-ui.js': 'scripts/search/main.ts',
     'meter.js': 'scripts/meter/main.ts',
+    'training.js': 'scripts/training/main.ts',
   }
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })

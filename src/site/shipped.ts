@@ -10,5 +10,6 @@ export interface Shipped {
 export const shipped: readonly Shipped[] = [
   { name: 'Atkinson Hyperlegible', package: '@fontsource/atkinson-hyperlegible', licence: 'OFL-1.1' },
   { name: 'IBM Plex Mono', package: '@fontsource/ibm-plex-mono', licence: 'OFL-1.1' },
+  { name: 'noble-hashes', package: '@noble/hashes', licence: 'MIT' },
   { name: 'Pagefind', package: 'pagefind', licence: 'MIT' },
 ]

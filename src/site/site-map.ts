@@ -1,3 +1,4 @@
+import { askedLessons } from '../model/asked-lessons.ts'
 import type { Graph } from '../model/graph.ts'
 import type { AnyPage, Machine } from '../model/machine.ts'
 import { address } from './address.ts'
@@ -14,6 +15,7 @@ export type View =
   | { kind: 'area'; id: string }
   | { kind: 'page'; id: string }
   | { kind: 'lesson-for'; id: string; tag: string }
+  | { kind: 'path'; role: string }
 
 export interface SitePage {
   /** From the root of the site: `es/tags/PRS104.html`. */
@@ -62,7 +64,13 @@ function planViews(machine: Machine, graph: Graph): [string, View][] {
             .map(({ tag }): [string, View] => [address.lessonFor(page.name, tag.value), { kind: 'lesson-for', id: page.id, tag: tag.value }])
         : [],
     ),
+    ...rolesWithLessons(machine, graph).map((role): [string, View] => [address.path(role), { kind: 'path', role }]),
   ]
+}
+
+/** Roles that are asked to take a lesson. */
+export function rolesWithLessons(machine: Machine, graph: Graph): string[] {
+  return machine.training.roles.map(({ id }) => id).filter((role) => askedLessons(machine, graph, role).length > 0)
 }
 
 /** The path of an address in one language: the source language lies at the root of the site. */

@@ -1,6 +1,7 @@
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { instructionsEn } from './instructions.ts'
+import { learningEn } from './learning.ts'
 import { meterEn } from './meter.ts'
 import { readingEn } from './reading.ts'
 import { safetyEn } from './safety/en.ts'
@@ -9,6 +10,7 @@ import { storedEnergyEn } from './stored-energy.ts'
 export const en = {
   ...enHazards,
   ...instructionsEn,
+  ...learningEn,
   ...meterEn,
   ...readingEn,
   ...safetyEn,

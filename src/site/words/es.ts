@@ -2,6 +2,7 @@ import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
 import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
+import { learningEs } from './learning.ts'
 import { meterEs } from './meter.ts'
 import { readingEs } from './reading.ts'
 import { safetyEs } from './safety/es.ts'
@@ -10,6 +11,7 @@ import { storedEnergyEs } from './stored-energy.ts'
 export const es: Labels = {
   ...esHazards,
   ...instructionsEs,
+  ...learningEs,
   ...meterEs,
   ...readingEs,
   ...safetyEs,

@@ -15,6 +15,6 @@ export function element(
 /** What the page is built with; a page without it is a fault of ours. */
 export function required<E extends Element>(root: ParentNode, selector: string): E {
   const found = root.querySelector<E>(selector)
-  if (!found) throw new Error(`the meter has no ${selector}`)
+  if (!found) throw new Error(`the page has no ${selector}`)
   return found
 }

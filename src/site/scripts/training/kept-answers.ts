@@ -1,0 +1,31 @@
+import type { LessonSheet } from '../../training/lesson-sheet.ts'
+import { load, save } from '../store.ts'
+
+/** The answers that were chosen, a list a question; questions that are still open have none. */
+export type Answers = readonly (readonly number[])[]
+
+/** As with readings: after this time the answers are of somebody else. */
+const keptForMs = 12 * 60 * 60 * 1000
+
+const keyOf = ({ lesson, revision }: LessonSheet) => ['fettle', document.documentElement.dataset.site, 'quiz', lesson, revision].join('.')
+
+export function keptAnswers(sheet: LessonSheet): Answers {
+  try {
+    const { atMs, answers } = JSON.parse(load(keyOf(sheet)) ?? '{}')
+    const ageMs = Date.now() - Number(atMs)
+    const isWhole = Array.isArray(answers) && answers.length <= sheet.questions.length && answers.every((it, index) => isChoice(it, sheet, index))
+    return isWhole && ageMs >= 0 && ageMs < keptForMs ? answers : []
+  } catch {
+    // What another program left under this key is not ours.
+    return []
+  }
+}
+
+export function keepAnswers(sheet: LessonSheet, answers: Answers): void {
+  save(keyOf(sheet), answers.length === 0 ? undefined : JSON.stringify({ atMs: Date.now(), answers }))
+}
+
+function isChoice(value: unknown, { questions }: LessonSheet, index: number): boolean {
+  const count = questions[index]?.answers.length ?? 0
+  return Array.isArray(value) && value.length > 0 && value.every((it) => Number.isInteger(it) && it >= 0 && it < count)
+}

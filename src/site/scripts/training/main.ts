@@ -1,0 +1,15 @@
+import { learningWords } from '../../words/learning.ts'
+import { openStore } from './open-store.ts'
+import { startLessonEnd } from './start-lesson-end.ts'
+import { startPath } from './start-path.ts'
+import { startRecords } from './start-records.ts'
+
+const { lang, dataset } = document.documentElement
+const words = learningWords(lang)
+const machineId = dataset.machine
+if (words && machineId !== undefined) {
+  const page = { words, machineId, store: openStore(machineId) }
+  for (const root of document.querySelectorAll<HTMLElement>('[data-lesson-end]')) startLessonEnd(root, page)
+  for (const root of document.querySelectorAll<HTMLElement>('[data-path]')) startPath(root, page)
+  for (const root of document.querySelectorAll<HTMLElement>('[data-records]')) startRecords(root, page)
+}
