@@ -1,0 +1,30 @@
+import type { LessonResult } from '../../../../training/packages/result.ts'
+import type { Told } from './office-system.ts'
+
+/** What the launch page of a package offers to the lesson in its frame. */
+export interface Office {
+  report(result: LessonResult): Promise<Told>
+}
+
+const property = 'fettleOffice'
+
+export function offerOffice(page: Window, office: Office): void {
+  Reflect.set(page, property, office)
+}
+
+/**
+ * The office around a lesson that is part of a package; undefined where the page stands for itself. A lesson with an
+ * office tells it its result and asks nobody who they are: the training system knows the learner.
+ */
+export function officeAround(page: Window): Office | undefined {
+  try {
+    const found: unknown = page.parent === page ? undefined : Reflect.get(page.parent, property)
+    return isOffice(found) ? found : undefined
+  } catch {
+    return undefined // the frame around is of someone else
+  }
+}
+
+function isOffice(value: unknown): value is Office {
+  return typeof value === 'object' && value !== null && typeof Reflect.get(value, 'report') === 'function'
+}
