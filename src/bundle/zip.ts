@@ -18,7 +18,7 @@ const mostBytes = 0xf0000000
 
 /**
  * Packs a folder so that equal folders give equal bytes: order, times, level and flags are fixed, and the paths lie
- * below `rootName`. The zip appears at its place whole or not at all. Throws if the folder holds
+ * below `rootName`, or at the root where it is empty. The zip appears at its place whole or not at all. Throws if the folder holds
  * a link or is more than a zip can hold.
  */
 export function zipFolder(dir: string, zipPath: string, rootName: string): void {
@@ -27,7 +27,7 @@ export function zipFolder(dir: string, zipPath: string, rootName: string): void 
   for (const path of listPlainFiles(dir)) {
     const content = readFileSync(join(dir, path))
     size += content.length
-    entries[`${rootName}/${path}`] = [content, { level: stored.test(path) ? 0 : 6, mtime }]
+    entries[rootName === '' ? path : `${rootName}/${path}`] = [content, { level: stored.test(path) ? 0 : 6, mtime }]
   }
   const count = Object.keys(entries).length
   if (count > mostFiles || size > mostBytes) throw new Error(`${count} files of together ${size} bytes are more than a zip holds`)

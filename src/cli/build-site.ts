@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
-import { checkValue, writeManifest } from '../bundle/manifest.ts'
+import { writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
 import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
@@ -8,20 +8,13 @@ import { dataFileName, writeDataFile } from '../changes/data-file.ts'
 import { recordsOf } from '../changes/records-of.ts'
 import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
-import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { buildSearch } from '../search/build-index.ts'
-import { writeAssets } from '../site/assets.ts'
-import { checkLinks } from '../site/check-links.ts'
-import type { Release } from '../site/handover.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
-import { renderSite } from '../site/run-astro.ts'
 import { searchEntries, synonyms } from '../site/search-entries.ts'
-import { planSite } from '../site/site-map.ts'
-import { labelsOf } from '../site/words/labels.ts'
-import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
 import { version } from './version.ts'
+import { unspokenLanguages, writePages } from './write-pages.ts'
 
 export interface BuildInput {
   machine: Machine
@@ -47,28 +40,16 @@ export async function buildSite({
   preview = false,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
-  const unspoken = machine.languages.filter((language) => !labelsOf(language))
-  if (unspoken.length > 0) return { refused: `the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/` }
+  const unspoken = unspokenLanguages(machine)
+  if (unspoken !== undefined) return { refused: unspoken }
   // A swap that was ended half-way is finished first, whatever becomes of this build.
   const recovered = recover(outDir)
   if ('refused' in recovered) return recovered
   const staged = stageBeside(outDir)
-  // Astro writes its server bundle here and finds its packages from here.
-  const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
   try {
-    const graph = graphOf(machine)
-    const pages = planSite(machine, graph)
-    const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
-    const value = checkValue(inputs)
-    progress.step('styles, scripts, drawings and pictures')
-    const assets = await writeAssets(machine, staged)
-    if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
-    progress.step(`${pages.length} pages`)
-    const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
-    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }, staged, work)
-    progress.step('links')
-    const broken = checkLinks(staged)
-    if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
+    const written = await writePages({ machine, counts, accepted, preview, progress }, staged)
+    if ('refused' in written) return written
+    const { graph, pages, checkValue } = written
     writeLinkLists(machine, pages, staged)
     progress.step('search')
     await buildSearch({
@@ -85,7 +66,7 @@ export async function buildSite({
       machine: identity(machine),
       data: dataFiles(machine).map(({ path, sha256 }) => ({ file: path, sha256 })),
       check: counts,
-      checkValue: value,
+      checkValue,
       tool: `fettle ${version}`,
     })
     // The zip is made before the swap, so that folder and zip change together.
@@ -98,9 +79,8 @@ export async function buildSite({
     if ('refused' in published) return published
     if (zip) renameSync(stagedZip, `${outDir}.zip`)
     else await removeEarlierZip(`${outDir}.zip`)
-    return { pages: pages.length, checkValue: value }
+    return { pages: pages.length, checkValue }
   } finally {
-    rmSync(work, { recursive: true, force: true })
     rmSync(staged, { recursive: true, force: true })
     rmSync(`${staged}.zip`, { force: true })
   }
@@ -134,11 +114,6 @@ function isRunning(pid: number): boolean {
     // Not allowed to signal it: it runs, as somebody else.
     return error instanceof Error && 'code' in error && error.code === 'EPERM'
   }
-}
-
-/** As accepted.yaml names its file: what a release tells does not depend on where it was built. */
-function asTold({ finding, acceptance: { file, reason, until } }: AcceptedFinding): Release['accepted'][number] {
-  return { rule: finding.rule, file: file.value, line: finding.place.line, message: finding.message, reason, until: until.value }
 }
 
 function identity({ file, unit }: Machine): Record<string, unknown> {

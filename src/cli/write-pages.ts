@@ -1,0 +1,67 @@
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { checkValue } from '../bundle/manifest.ts'
+import type { AcceptedFinding } from '../check/accept.ts'
+import { type Graph, graphOf } from '../model/graph.ts'
+import type { Machine } from '../model/machine.ts'
+import { writeAssets } from '../site/assets.ts'
+import { checkLinks } from '../site/check-links.ts'
+import type { Release } from '../site/handover.ts'
+import { renderSite } from '../site/run-astro.ts'
+import { planSite, type SitePage } from '../site/site-map.ts'
+import { labelsOf } from '../site/words/labels.ts'
+import { packageDir } from './paths.ts'
+import type { Progress } from './progress.ts'
+import { version } from './version.ts'
+
+export interface PagesInput {
+  machine: Machine
+  counts: { errors: number; warnings: number; notes: number }
+  accepted: readonly AcceptedFinding[]
+  preview: boolean
+  progress: Progress
+}
+
+export interface WrittenPages {
+  graph: Graph
+  pages: readonly SitePage[]
+  checkValue: string
+}
+
+/** Why the site cannot be made: it has no labels for a language of the machine. */
+export function unspokenLanguages({ languages }: Machine): string | undefined {
+  const unspoken = languages.filter((language) => !labelsOf(language))
+  return unspoken.length > 0 ? `the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/` : undefined
+}
+
+/** Writes every page of a checked machine into a folder, with styles, scripts, drawings and pictures, and reads its links. */
+export async function writePages(
+  { machine, counts, accepted, preview, progress }: PagesInput,
+  dir: string,
+): Promise<WrittenPages | { refused: string }> {
+  // Astro writes its server bundle here and finds its packages from here.
+  const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
+  try {
+    const graph = graphOf(machine)
+    const pages = planSite(machine, graph)
+    const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
+    const value = checkValue(inputs)
+    progress.step('styles, scripts, drawings and pictures')
+    const assets = await writeAssets(machine, dir)
+    if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
+    progress.step(`${pages.length} pages`)
+    const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
+    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }, dir, work)
+    progress.step('links')
+    const broken = checkLinks(dir)
+    if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
+    return { graph, pages, checkValue: value }
+  } finally {
+    rmSync(work, { recursive: true, force: true })
+  }
+}
+
+/** As accepted.yaml names its file: what a release tells does not depend on where it was built. */
+function asTold({ finding, acceptance: { file, reason, until } }: AcceptedFinding): Release['accepted'][number] {
+  return { rule: finding.rule, file: file.value, line: finding.place.line, message: finding.message, reason, until: until.value }
+}
