@@ -86,6 +86,20 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./changes.ts'),
   },
+  package: {
+    summary: 'check, then pack the lessons of each sequence for a training system of the office',
+    words: ['<folder>'],
+    options: {
+      format: { value: 'form', oneOf: ['cmi5', 'scorm-1.2', 'scorm-2004'], help: 'cmi5 (default), scorm-1.2 or scorm-2004' },
+      sequence: { value: 'id', help: 'only this sequence of training.yaml (default: a package for each)' },
+      language: { value: 'code', help: 'language of the lessons (default: the source language)' },
+      out: { value: 'folder', help: 'where the zip files go (default: dist/<machine id>-packages)' },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./package.ts'),
+  },
   lockout: {
     summary: 'print the sequence of a lockout, put together from its energy sources',
     words: ['<folder>', '<lockout>'],

@@ -48,3 +48,11 @@ test('the scripts of the site hold the hash of the records, which is listed, and
   expect(await packagesIn('training/main')).toEqual(['@noble/hashes'])
   expect(shipped.map(({ package: name }) => name)).toContain('@noble/hashes')
 })
+
+test('the script of a package holds one other package, and its licence goes with it', async () => {
+  const entryPoints = ['src/site/scripts/training/report-to/launch.ts']
+  const { metafile } = await build({ entryPoints, bundle: true, write: false, metafile: true, outdir: 'out', logLevel: 'silent' })
+  const foreign = Object.keys(metafile.inputs).flatMap((path) => /node_modules\/(.*)/.exec(path)?.[1] ?? [])
+  expect([...new Set(foreign.map(packageOf))]).toEqual(['@noble/hashes'])
+  expect(readFileSync('src/site/pack-sequence.ts', 'utf8')).toContain("'assets/launch-licence.txt'")
+})

@@ -29,7 +29,7 @@ function systemOf(format: string | undefined): OfficeSystem | undefined {
 async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise<void> {
   const label = (name: string) => bar.dataset[name] ?? ''
   const status = bar.querySelector<HTMLElement>('[role=status]')
-  const button = (name: string) => bar.querySelector<HTMLButtonElement>(`[data-${name}]`)
+  const button = (name: string) => bar.querySelector<HTMLButtonElement>(`[data-act=${name}]`)
   const [done, again, close] = [button('done'), button('again'), button('close')]
   const startedMs = performance.now()
   const sinceStartS = () => (performance.now() - startedMs) / 1000
@@ -59,22 +59,21 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
   )
   restore(lesson, system.kept())
   lesson.addEventListener('load', () => void system.keep(pageIn(lesson)))
+  const report = (result: LessonResult) =>
+    tell(
+      () => system.report(result),
+      (told) => resultText(told, result, label),
+    )
   offerOffice(window, {
-    report: (result) =>
-      tell(
-        () => system.report(result),
-        (told) => resultText(told, result, label),
-      ),
+    async report(of, result) {
+      if (of === bar.dataset.lesson) return report(result)
+      if (status) status.textContent = label('other')
+      return { told: 'kept' }
+    },
   })
   if (done) {
     done.hidden = false
-    done.addEventListener('click', () => {
-      const result = { completed: true, durationS: sinceStartS() }
-      void tell(
-        () => system.report(result),
-        (told) => resultText(told, result, label),
-      )
-    })
+    done.addEventListener('click', () => void report({ completed: true, durationS: sinceStartS() }))
   }
   again?.addEventListener('click', () => void asked?.())
   const finish = () =>

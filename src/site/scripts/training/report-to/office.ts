@@ -3,7 +3,8 @@ import type { Told } from './office-system.ts'
 
 /** What the launch page of a package offers to the lesson in its frame. */
 export interface Office {
-  report(result: LessonResult): Promise<Told>
+  /** `lesson`: its id. A result of another lesson than the one that was opened is not told. */
+  report(lesson: string, result: LessonResult): Promise<Told>
 }
 
 const property = 'fettleOffice'

@@ -1,0 +1,84 @@
+import { mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { zipFolder } from '../bundle/zip.ts'
+import { advice, suggestFrom } from '../check/suggest.ts'
+import type { Machine } from '../model/machine.ts'
+import { reportText } from '../report/text.ts'
+import { lessonsOf, packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
+import { packageFormats } from '../training/packages/launch-page.ts'
+import { checkFolder, countFindings, sharesOf } from './load.ts'
+import { type Options, UsageError } from './options.ts'
+import { startProgress } from './progress.ts'
+import { unspokenLanguages, writePages } from './write-pages.ts'
+
+/** Packs the lessons of each sequence for the training system of an office. Nothing is packed of a folder with errors. */
+export async function run(options: Options): Promise<number> {
+  const [folder = '.'] = options.words
+  const progress = startProgress()
+  progress.step('check')
+  const { loaded, machine, findings, accepted } = await checkFolder(folder, options)
+  const counts = countFindings(findings)
+  if (counts.errors > 0 || !machine) {
+    process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
+    progress.done('not packed: the pages do not agree with the machine')
+    return 1
+  }
+  const language = languageOf(machine, options)
+  const sequences = sequencesOf(machine, options)
+  const format = packageFormats.find((it) => it === options.get('format')) ?? 'cmi5'
+  const unspoken = unspokenLanguages(machine)
+  if (unspoken !== undefined) {
+    progress.done(`not packed: ${unspoken}`)
+    return 2
+  }
+  const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}-packages`))
+  mkdirSync(outDir, { recursive: true })
+  const work = mkdtempSync(join(tmpdir(), 'fettle-package-'))
+  try {
+    const siteDir = join(work, 'site')
+    mkdirSync(siteDir)
+    const written = await writePages({ machine, counts, accepted, preview: false, progress }, siteDir)
+    if ('refused' in written) {
+      progress.done(`not packed: ${written.refused}`)
+      return 2
+    }
+    await writeLaunchAssets(siteDir)
+    for (const sequence of sequences) {
+      const lessons = lessonsOf(sequence, written.graph)
+      const left = sequence.lessons.filter((name) => !lessons.some((page) => page.name === name))
+      progress.step(sequence.id)
+      if (lessons.length > 0) {
+        const packed = join(work, sequence.id)
+        mkdirSync(packed)
+        packSequence({ machine, ...written, siteDir, sequence, format, language }, packed)
+        const zip = join(outDir, `${sequence.id}.${format}.${language}.zip`)
+        zipFolder(packed, zip, '')
+        rmSync(packed, { recursive: true })
+        progress.done(`${countOf(lessons.length, 'lesson')}, ${Math.ceil(statSync(zip).size / 1000)} kB, in ${zip}`)
+      }
+      if (left.length > 0) progress.done(`left out of ${sequence.id}, since serial no. ${machine.unit.serial} has no such lesson: ${left.join(', ')}`)
+    }
+  } finally {
+    rmSync(work, { recursive: true, force: true })
+  }
+  return 0
+}
+
+const countOf = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
+
+function languageOf({ languages, sourceLanguage }: Machine, options: Options): string {
+  const language = options.get('language') ?? sourceLanguage
+  if (!languages.includes(language)) throw new UsageError(`the machine is in ${languages.join(', ')}, not in \`${language}\``)
+  return language
+}
+
+function sequencesOf({ training: { sequences } }: Machine, options: Options): Machine['training']['sequences'] {
+  const id = options.get('sequence')
+  if (sequences.length === 0) throw new UsageError('training.yaml has no sequence, and a package is made for a sequence')
+  if (id === undefined) return sequences
+  const found = sequences.filter((sequence) => sequence.id === id)
+  const ids = sequences.map((sequence) => sequence.id)
+  if (found.length > 0) return found
+  throw new UsageError(`training.yaml has no sequence \`${id}\`; ${advice(suggestFrom(ids)(id), 'sequence', `it has ${ids.join(', ')}`)}`)
+}
