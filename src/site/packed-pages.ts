@@ -15,7 +15,7 @@ const loading = new Set(['href', 'src', 'srcset', 'poster', 'data', 'xlink:href'
 
 /**
  * The pages of a package: the `roots`, and what the text of a root leads to by one link, as far as `mayFollow`. A link to any other
- * page becomes plain text, and the rail and the search, which lead out of the package, are left out. `read` gives the HTML of a page of the site.
+ * page becomes plain text; the rail, the search, other languages and rows of lists that lead out of the package are left out. `read` gives the HTML of a page of the site.
  */
 export function packPages(roots: readonly string[], read: (path: string) => string, mayFollow: (path: string) => boolean): PackedPages {
   const documents = new Map(roots.map((path) => [path, parse(read(path))]))
@@ -27,6 +27,7 @@ export function packPages(roots: readonly string[], read: (path: string) => stri
   const pages = new Map<string, string>()
   for (const [path, document] of documents) {
     for (const element of [...elementsIn(document)]) trim(element, path, (target) => documents.has(target), assets)
+    leaveOutDeadRows(document)
     pages.set(path, serialize(document))
   }
   return { pages, assets }
@@ -36,15 +37,17 @@ export function packPages(roots: readonly string[], read: (path: string) => stri
 function linkedFrom(path: string, document: HtmlNode): string[] {
   const main = [...elementsIn(document)].find(({ tagName }) => tagName === 'main')
   if (!main) return []
-  return [...elementsIn(main)].flatMap((element) => {
-    const href = element.tagName === 'a' ? attribute(element, 'href') : undefined
-    return href === undefined ? [] : targetOf(path, href)
-  })
+  return [...elementsIn(main)]
+    .flatMap((element) => {
+      const href = element.tagName === 'a' ? attribute(element, 'href') : undefined
+      return href === undefined ? [] : targetOf(path, href)
+    })
+    .filter((target) => target.endsWith('.html'))
 }
 
 /** Takes out of a page what leads out of the package, and notes what it loads. */
 function trim(element: HtmlElement, path: string, isPacked: (target: string) => boolean, assets: Set<string>): void {
-  const isRail = element.tagName === 'nav' && attribute(element, 'class') === 'rail'
+  const isRail = element.tagName === 'nav' && classesOf(element).includes('rail')
   const isSearch = element.tagName === 'form' && attribute(element, 'action') !== undefined
   if (isRail || isSearch) {
     defaultTreeAdapter.detachNode(element)
@@ -59,6 +62,19 @@ function trim(element: HtmlElement, path: string, isPacked: (target: string) => 
     return true
   })
 }
+
+/** What is there to lead on alone, and leads nowhere now. */
+function leaveOutDeadRows(document: HtmlNode): void {
+  const isDead = (element: HtmlElement, kind: string) => classesOf(element).includes(kind) && attribute(element, 'href') === undefined
+  const links = [...elementsIn(document)].filter(({ tagName }) => tagName === 'a')
+  for (const link of links) if (isDead(link, 'plate-language')) defaultTreeAdapter.detachNode(link)
+  for (const link of links) if (isDead(link, 'row') && link.parentNode && 'tagName' in link.parentNode) defaultTreeAdapter.detachNode(link.parentNode)
+  const lists = [...elementsIn(document)].filter((element) => element.tagName === 'section' && classesOf(element).includes('links'))
+  for (const list of lists)
+    if (![...elementsIn(list)].some((element) => attribute(element, 'href') !== undefined)) defaultTreeAdapter.detachNode(list)
+}
+
+const classesOf = (element: HtmlElement) => attribute(element, 'class')?.split(' ') ?? []
 
 /** The file that a link leads to, from the root of the site. */
 function targetOf(path: string, link: string): string {
