@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts'
 import { addressAgainstType } from './rules/address-against-type.ts'
 import { addressGrammar } from './rules/address-grammar.ts'
 import { addressNotInIoList } from './rules/address-not-in-io-list.ts'
+import { adjusterDiffers } from './rules/adjuster-differs.ts'
 import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { bareNumber } from './rules/bare-number.ts'
@@ -65,6 +66,7 @@ import { secondSignalWord } from './rules/second-signal-word.ts'
 import { sectionMessageAfterStep } from './rules/section-message-after-step.ts'
 import { setUpWithoutSlowRun } from './rules/set-up-without-slow-run.ts'
 import { settingOutOfLine } from './rules/setting-out-of-line.ts'
+import { settingOutOfRange } from './rules/setting-out-of-range.ts'
 import { sharedPosition } from './rules/shared-position.ts'
 import { sheetMissing } from './rules/sheet-missing.ts'
 import { sheetOutOfRange } from './rules/sheet-out-of-range.ts'
@@ -137,6 +139,7 @@ export const rules: readonly Rule[] = [
   addressAgainstType,
   addressGrammar,
   addressNotInIoList,
+  adjusterDiffers,
   alarmWithoutDevice,
   alarmWithoutRecovery,
   bareNumber,
@@ -197,6 +200,7 @@ export const rules: readonly Rule[] = [
   sectionMessageAfterStep,
   setUpWithoutSlowRun,
   settingOutOfLine,
+  settingOutOfRange,
   sharedPosition,
   sheetMissing,
   sheetOutOfRange,

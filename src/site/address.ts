@@ -41,6 +41,8 @@ export const address = {
       .split('/')
       .map(slug)
       .join('/')}.html`,
+  /** The set-up of a product. */
+  format: (format: string) => `set-up/${slug(format)}.html`,
   /** The way of a role through its lessons. */
   path: (role: string) => `paths/${slug(role)}.html`,
   lessonFor: (name: string, tag: string) => `checks/${slug(name)}/${slug(tag)}.html`,

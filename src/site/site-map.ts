@@ -1,4 +1,5 @@
 import { askedLessons } from '../model/asked-lessons.ts'
+import { formatsOf } from '../model/changeover.ts'
 import type { Graph } from '../model/graph.ts'
 import type { AnyPage, Machine } from '../model/machine.ts'
 import { address } from './address.ts'
@@ -14,6 +15,7 @@ export type View =
   | { kind: 'drawing'; number: string; sheet: number }
   | { kind: 'area'; id: string }
   | { kind: 'page'; id: string }
+  | { kind: 'format'; format: string }
   | { kind: 'lesson-for'; id: string; tag: string }
   | { kind: 'path'; role: string }
 
@@ -64,6 +66,7 @@ function planViews(machine: Machine, graph: Graph): [string, View][] {
             .map(({ tag }): [string, View] => [address.lessonFor(page.name, tag.value), { kind: 'lesson-for', id: page.id, tag: tag.value }])
         : [],
     ),
+    ...formatsOf(machine).map((format): [string, View] => [address.format(format), { kind: 'format', format }]),
     ...rolesWithLessons(machine, graph).map((role): [string, View] => [address.path(role), { kind: 'path', role }]),
   ]
 }

@@ -27,6 +27,10 @@ const fits = { type: 'list', description: 'Options for which the row is kept; em
 /** Signal types of the I/O list. Source: common practice of I/O lists. */
 export const signalTypes = ['DI', 'DO', 'AI', 'AO', 'RTD', 'TC', 'CNT', 'ENC', 'SDI', 'SDO'] as const
 
+/** Ways to turn an adjuster. */
+export const turnings = ['clockwise', 'counter-clockwise'] as const
+export type Turning = (typeof turnings)[number]
+
 /** The tables of a machine folder: every column, its type and its meaning. */
 export const tables = {
   devices: {
@@ -130,6 +134,10 @@ export const tables = {
     value: { type: 'number', required: true, description: 'Value for this format' },
     unit: { type: 'identifier', required: true, description: 'Unit of the value' },
     tag: { type: 'identifier', description: 'Device or scale on which it is set' },
+    low: { type: 'number', description: 'Lowest value that the adjuster takes, in the unit of the value' },
+    high: { type: 'number', description: 'Highest value that the adjuster takes' },
+    perTurn: { type: 'number', description: 'Change of the value in one turn of the adjuster: the pitch of its spindle' },
+    raises: { type: { oneOf: turnings }, description: 'Which way the adjuster is turned to raise the value, seen from the handwheel' },
     fits,
   },
   symbols: {

@@ -1,9 +1,11 @@
 import { startDrawings } from './drawing.ts'
 import { startFilters } from './filter.ts'
+import { startSetUp } from './set-up.ts'
 import { startTheme } from './theme.ts'
 import { startTicks } from './ticks.ts'
 
 startTheme()
 startFilters()
 startTicks()
+startSetUp()
 startDrawings()

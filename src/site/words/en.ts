@@ -5,6 +5,7 @@ import { learningEn } from './learning.ts'
 import { meterEn } from './meter.ts'
 import { readingEn } from './reading.ts'
 import { safetyEn } from './safety/en.ts'
+import { setUpEn } from './set-up.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
@@ -14,6 +15,7 @@ export const en = {
   ...meterEn,
   ...readingEn,
   ...safetyEn,
+  ...setUpEn,
   ...storedEnergyEn,
   languageName: 'English',
   model: 'Model',

@@ -6,6 +6,7 @@ import { learningEs } from './learning.ts'
 import { meterEs } from './meter.ts'
 import { readingEs } from './reading.ts'
 import { safetyEs } from './safety/es.ts'
+import { setUpEs } from './set-up.ts'
 import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
@@ -15,6 +16,7 @@ export const es: Labels = {
   ...meterEs,
   ...readingEs,
   ...safetyEs,
+  ...setUpEs,
   ...storedEnergyEs,
   languageName: 'Español',
   model: 'Modelo',
