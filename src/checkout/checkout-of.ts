@@ -2,12 +2,14 @@ import type { CheckoutSupply } from '../model/checkout-data.ts'
 import type { Graph } from '../model/graph.ts'
 import type { Device, Machine, Signal } from '../model/machine.ts'
 import { type CheckoutTechnology, checkoutOfTechnology } from '../model/schema/checkout-values.ts'
+import type { OutputCircuit } from '../signals/fault/output-rows.ts'
 import type { RefusalId } from '../signals/refusals.ts'
 import { analogueExpectations } from './analogue.ts'
 import { type CircuitOf, circuitOf } from './circuit-of.ts'
 import { type Expectation, isComputed, limitsRestOn, stated } from './expectation.ts'
 import { lightExpectations } from './light.ts'
 import { coilExpectations, heaterExpectations, lampExpectations, motorExpectations } from './loads.ts'
+import { outputCircuitOf } from './output-circuit.ts'
 import { proximityExpectations } from './proximity.ts'
 import { encoderExpectations, flowExpectations } from './pulses.ts'
 import { flowSwitchExpectations, levelSwitchExpectations, pressureExpectations, temperatureSwitchExpectations } from './switch-points.ts'
@@ -20,6 +22,8 @@ export interface Checkout extends CircuitOf {
   supply: CheckoutSupply | undefined
   /** One for each switched input, in the order of the I/O list; `circuit` above is that of the first. */
   circuits: readonly (CircuitOf & { signal: Signal })[]
+  /** Loads on plain outputs, as their fault rows take them. */
+  outputs: readonly { signal: Signal; circuit: OutputCircuit }[]
   /** First what holds for the device itself, then signal by signal. */
   expectations: readonly Expectation[]
   /** Of a safety device: a reading never approves it. */
@@ -50,6 +54,10 @@ export function checkoutOf(device: Device, machine: Machine, graph: Graph, measu
     ...(main?.refused ? { refused: main.refused } : {}),
     supply: first.supply,
     circuits: circuits.map(({ wired: _, ...rest }) => rest),
+    outputs: wired.flatMap((it) => {
+      const circuit = outputCircuitOf(it, technology)
+      return circuit && it.signal ? [{ signal: it.signal, circuit }] : []
+    }),
     expectations: [
       ...ofDevice(technology, first),
       ...circuits.flatMap(({ circuit, wired }) => (circuit ? switchedExpectations(wired, circuit) : [])),

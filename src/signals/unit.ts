@@ -19,6 +19,7 @@ export type Dimension =
   | 'capacitance'
   | 'angle'
   | 'share'
+  | 'count'
 
 /** A value in the unit is `value * factor + offset` in the first unit of its dimension. */
 interface Scale {
@@ -106,6 +107,7 @@ const entries: Readonly<Record<Exclude<Dimension, 'temperature'>, readonly Entry
     ['°', Math.PI / 180],
   ],
   share: [['%', 1]],
+  count: [['inc', 1]],
 }
 const temperatures: readonly Unit[] = [
   { symbol: '°C', dimension: 'temperature', factor: 1, offset: 0 },
@@ -135,6 +137,7 @@ const spellings: readonly (readonly [RegExp, string])[] = [
   [/^gpm$/u, 'gal/min'],
   [/^sec$/u, 's'],
   [/^deg$/u, '°'],
+  [/^(?:increments?|counts?|cuentas?)$/u, 'inc'],
 ]
 
 /** What a voltage, a current or a pressure is measured as: `V DC`, `Vac`, `bar (g)`. */

@@ -111,6 +111,7 @@ const spelling: Readonly<Record<string, string>> = {
   ft·lbf: 'ft*lbf',
   t: 'tonne',
   '°': 'deg',
+  inc: 'each',
 }
 
 describe('js-quantities agrees', () => {

@@ -10,9 +10,9 @@ import { outputLimits } from '../../src/signals/sensor-output.ts'
 import { signalWords } from '../../src/signals/words/words.ts'
 import type { Context } from '../../src/site/context.ts'
 import { fieldsOf, indicatorsOf } from '../../src/site/meter/fields-of.ts'
-import { expectationOf, judgeField, type Values, withMeasured } from '../../src/site/meter/judge-field.ts'
+import { expectationOf, judgeField, withMeasured } from '../../src/site/meter/judge-field.ts'
 import { lightPatterns, observationsOf } from '../../src/site/meter/light-pattern.ts'
-import type { Field, MeterSheet, PlatinumSheet, SwitchedSheet } from '../../src/site/meter/meter-sheet.ts'
+import type { Field, MeterSheet, PlatinumSheet, SwitchedSheet, Values } from '../../src/site/meter/meter-sheet.ts'
 import { bandText, basisText } from '../../src/site/meter/meter-words.ts'
 import { type Lights, outcomeOf } from '../../src/site/meter/outcome-of.ts'
 import { faultRowsOf } from '../../src/site/parts/fault-rows.ts'
@@ -87,7 +87,7 @@ describe('values', () => {
   test('131.2 Ω of a Pt100 are 80.8 °C, inside the range', () => {
     expect(outcomeOf(pt100, { element: 131.2, reference: 80 }, {})).toMatchObject({
       value: expect.closeTo(80.77, 1),
-      differenceK: expect.closeTo(0.77, 1),
+      difference: expect.closeTo(0.77, 1),
     })
     expect(judgeField(field(pt100, 'element'), 131.2, pt100, {})).toBe('pass')
     expect(judgeField(field(pt100, 'element'), 165, pt100, {})).toBe('fail')
@@ -197,7 +197,9 @@ describe('every device of the example', () => {
 
   test('has a meter where it has something to read', () => {
     expect(metered.length).toBeGreaterThan(60)
-    expect(new Set(metered.map(([, { sheet }]) => sheet.kind))).toEqual(new Set(['switched', 'loop', 'platinum', 'plain']))
+    expect(new Set(metered.map(([, { sheet }]) => sheet.kind))).toEqual(
+      new Set(['switched', 'loop', 'platinum', 'plain', 'voltage', 'thermocouple', 'thermistor', 'output', 'encoder']),
+    )
   })
 
   test('asks for each reading under an id of its own, and only in units that can be typed', () => {

@@ -60,8 +60,17 @@ export function outputRows(circuit: OutputCircuit): FieldRow<OutputField>[] {
   return [
     row('healthy', 10, { 'led.on': yes, 'terminal.on': driven, 'load.on': fed, current: drawn, ...good, ...off }),
     row('command-missing', 4, { 'tag.on': no, 'led.on': no, ...dead }),
-    row('load-wire-open', 4, { 'led.on': yes, 'terminal.on': driven, 'load.on': nothing, 'load.off': nothing, current: noCurrent, ...good }),
+    row('load-wire-open', 4, {
+      'led.off': no,
+      'led.on': yes,
+      'terminal.on': driven,
+      'load.on': nothing,
+      'load.off': nothing,
+      current: noCurrent,
+      ...good,
+    }),
     row('load-open', 4, {
+      'led.off': no,
       'led.on': yes,
       'terminal.on': driven,
       'load.on': { low: fed.low ?? 0, high },

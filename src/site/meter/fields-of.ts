@@ -1,6 +1,7 @@
 import { faultTable } from '../../signals/fault/fault-table.ts'
 import { type Indicator, type Point, targetStates } from '../../signals/fault/row.ts'
 import { isRefused } from '../../signals/refusals.ts'
+import { unitOf } from '../../signals/unit.ts'
 import { type Field, type MeterSheet, placeOfPoint } from './meter-sheet.ts'
 
 /** In the order in which the signal takes them. */
@@ -42,13 +43,54 @@ function ofKind(sheet: MeterSheet): Field[] {
         { id: 'leads', name: 'leads', at: 'terminal', unit: 'Ω' },
         { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
       ]
+    case 'voltage':
+      return [
+        { id: 'voltage', name: 'voltage', at: 'terminal', unit: 'V' },
+        ...(unitOf(sheet.unit) ? [{ id: 'referenceValue', name: 'referenceValue', at: 'device', unit: sheet.unit } as const] : []),
+      ]
+    case 'thermocouple':
+      return [
+        { id: 'thermovoltage', name: 'thermovoltage', at: 'terminal', unit: 'mV' },
+        { id: 'coldJunction', name: 'coldJunction', at: 'terminal', unit: '°C' },
+        { id: 'couple', name: 'couple', at: 'terminal', unit: 'Ω' },
+        { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
+      ]
+    case 'thermistor':
+      return [
+        { id: 'element', name: 'element', at: 'terminal', unit: 'Ω' },
+        { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
+      ]
+    case 'output':
+      return sheet.circuit.hasElectronics ? outputFields.filter(({ id }) => id !== 'cold') : [...outputFields]
+    case 'encoder':
+      return [...encoderFields]
     case 'plain':
       return []
   }
 }
 
+/** Ids are those of the fault rows of an output. */
+const outputFields: readonly Field[] = [
+  { id: 'supply', name: 'supply', at: 'supply', unit: 'V' },
+  { id: 'terminal.on', name: 'outputTerminal', at: 'terminal', unit: 'V', state: 'target' },
+  { id: 'terminal.off', name: 'outputTerminal', at: 'terminal', unit: 'V', state: 'none' },
+  { id: 'load.on', name: 'atLoad', at: 'pin', unit: 'V', state: 'target' },
+  { id: 'load.off', name: 'atLoad', at: 'pin', unit: 'V', state: 'none' },
+  { id: 'current', name: 'loadCurrent', at: 'terminal', unit: 'mA' },
+  { id: 'cold', name: 'coldLoad', at: 'device', unit: 'Ω' },
+]
+/** Ids are those of the fault rows of an encoder; the speed is what they are computed for. */
+const encoderFields: readonly Field[] = [
+  { id: 'speed', name: 'shaftSpeed', at: 'device', unit: 'min⁻¹' },
+  { id: 'supply', name: 'encoderSupply', at: 'pin', unit: 'V' },
+  { id: 'channelA', name: 'channelA', at: 'terminal', unit: 'Hz' },
+  { id: 'channelB', name: 'channelB', at: 'terminal', unit: 'Hz' },
+  { id: 'counts', name: 'counts', at: 'address', unit: 'inc' },
+]
+
 /** Every light that can be tapped. */
 export function indicatorsOf(sheet: MeterSheet): Indicator[] {
+  if (sheet.kind === 'output') return ['card-led', 'tag']
   if (sheet.kind !== 'switched') return []
   const table = faultTable(sheet.circuit)
   return isRefused(table) ? [] : indicators.filter((indicator) => table.some(({ lights }) => lights[indicator]))

@@ -4,25 +4,20 @@ import type { Point } from '../../signals/fault/row.ts'
 import { loopLimits, loopState } from '../../signals/loop-current.ts'
 import { platinumResistance } from '../../signals/platinum.ts'
 import { platinumLimits } from '../../signals/platinum-class.ts'
-import { type Band, judge, type Verdict } from '../../signals/verdict.ts'
+import { judge, type Verdict } from '../../signals/verdict.ts'
+import { encoderExpectation, outputExpectation } from './expect-load.ts'
+import { thermistorExpectation, thermocoupleExpectation, voltageExpectation } from './expect-measured.ts'
 import { healthyOf } from './fields-of.ts'
-import type { BasisWord, Field, MeterSheet, PlatinumSheet, SwitchedSheet } from './meter-sheet.ts'
+import type { BasisWord, Expectation, Field, MeterSheet, PlatinumSheet, SwitchedSheet, Values } from './meter-sheet.ts'
 
-/** What a field should read. `usual` lies inside the band and is where most good readings are. */
-export interface Expectation {
-  band: Band
-  usual: Band
-  unit: string
-  basis: readonly BasisWord[]
-}
-
-export type Values = Readonly<Partial<Record<string, number>>>
-
-/** The sheet with the supply that was measured: limits follow it. */
+/** The sheet with the supply, or the speed, that was measured: limits follow it. */
 export function withMeasured(sheet: MeterSheet, values: Values): MeterSheet {
-  const { supply } = values
-  if (sheet.kind !== 'switched' || supply === undefined) return sheet
-  return { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
+  const { supply, speed } = values
+  if (sheet.kind === 'switched' && supply !== undefined)
+    return { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
+  if (sheet.kind === 'output' && supply !== undefined) return { ...sheet, circuit: { ...sheet.circuit, supplyV: supply } }
+  if (sheet.kind === 'encoder' && speed !== undefined && speed > 0) return { ...sheet, circuit: { ...sheet.circuit, speedPerMin: speed } }
+  return sheet
 }
 
 /** Undefined where nothing can be foretold. `sheet` has the measured supply in it. */
@@ -41,6 +36,16 @@ export function expectationOf(field: Field, sheet: MeterSheet, values: Values): 
     }
     case 'platinum':
       return field.name === 'element' ? elementExpectation(sheet, values.reference) : undefined
+    case 'voltage':
+      return field.name === 'voltage' ? voltageExpectation(sheet, values.referenceValue) : undefined
+    case 'thermocouple':
+      return thermocoupleExpectation(field, sheet, values)
+    case 'thermistor':
+      return field.name === 'element' ? thermistorExpectation(sheet, values.reference) : undefined
+    case 'output':
+      return outputExpectation(field, sheet)
+    case 'encoder':
+      return encoderExpectation(field, sheet)
     case 'plain':
       return undefined
   }

@@ -1,7 +1,11 @@
 import type { Quantity } from '../../law/law.ts'
 import type { SwitchedCircuit } from '../../signals/fault/circuit.ts'
+import type { EncoderCircuit } from '../../signals/fault/encoder-rows.ts'
+import type { OutputCircuit } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point, TargetState } from '../../signals/fault/row.ts'
 import type { PlatinumClass } from '../../signals/platinum-class.ts'
+import type { ThermocoupleClass } from '../../signals/thermocouple-class.ts'
+import type { ThermocoupleType } from '../../signals/thermocouple-coefficients.ts'
 import type { Band } from '../../signals/verdict.ts'
 
 /** A switching sensor: what is read is held against its healthy circuit, and leads to the fault table. */
@@ -35,6 +39,61 @@ export interface PlatinumSheet {
   expected: readonly Expected[]
 }
 
+/** A transmitter that gives a voltage, with the range of its signal. */
+export interface VoltageSheet {
+  kind: 'voltage'
+  signalLow: number
+  signalHigh: number
+  low: number
+  high: number
+  unit: string
+  /** Accuracy of the transmitter in V. */
+  toleranceV?: number
+  expected: readonly Expected[]
+}
+
+/** A thermocouple with the range of its signal in °C. */
+export interface ThermocoupleSheet {
+  kind: 'thermocouple'
+  type: ThermocoupleType
+  class?: ThermocoupleClass
+  /** Of the terminals, in °C; one that is measured on the page wins. */
+  terminalC?: number
+  low?: number
+  high?: number
+  expected: readonly Expected[]
+}
+
+/** A thermistor by its beta value, with the range of its signal in °C. */
+export interface ThermistorSheet {
+  kind: 'thermistor'
+  referenceOhm: number
+  referenceC: number
+  betaK: number
+  tolerancePercent?: number
+  low?: number
+  high?: number
+  expected: readonly Expected[]
+}
+
+/** A load that the controller switches. */
+export interface OutputSheet {
+  kind: 'output'
+  circuit: OutputCircuit
+  supply?: { band: Band; basis: readonly BasisWord[] }
+  /** By field: limits that are narrower than what a good circuit reads. */
+  limits: Readonly<Record<string, { band: Band; basis: readonly BasisWord[] }>>
+  basis: readonly BasisWord[]
+  expected: readonly Expected[]
+}
+
+export interface EncoderSheet {
+  kind: 'encoder'
+  circuit: EncoderCircuit
+  basis: readonly BasisWord[]
+  expected: readonly Expected[]
+}
+
 /** What else is read of a device, by its own limits. */
 export interface Expected {
   at: Place
@@ -51,7 +110,16 @@ export interface PlainSheet {
 }
 
 /** What the page gives to the meter: plain data, so that it can be written into the page. */
-export type MeterSheet = SwitchedSheet | LoopSheet | PlatinumSheet | PlainSheet
+export type MeterSheet =
+  | SwitchedSheet
+  | LoopSheet
+  | PlatinumSheet
+  | PlainSheet
+  | VoltageSheet
+  | ThermocoupleSheet
+  | ThermistorSheet
+  | OutputSheet
+  | EncoderSheet
 
 /** Where on the signal path a reading is taken. */
 export type Place = 'supply' | 'device' | 'pin' | 'terminal' | 'card' | 'address'
@@ -60,7 +128,27 @@ export type Place = 'supply' | 'device' | 'pin' | 'terminal' | 'card' | 'address
 export type BasisWord = 'data sheet' | 'standard' | 'measured' | 'generic'
 
 /** What is read besides the points of the fault table. */
-export type FieldName = Point | 'supply' | 'element' | 'leads' | 'reference' | 'value'
+export type FieldName =
+  | Point
+  | 'supply'
+  | 'element'
+  | 'leads'
+  | 'reference'
+  | 'referenceValue'
+  | 'value'
+  | 'voltage'
+  | 'thermovoltage'
+  | 'coldJunction'
+  | 'couple'
+  | 'outputTerminal'
+  | 'atLoad'
+  | 'loadCurrent'
+  | 'coldLoad'
+  | 'encoderSupply'
+  | 'shaftSpeed'
+  | 'channelA'
+  | 'channelB'
+  | 'counts'
 
 export interface Field {
   /** Stands in what the panel keeps: `input-at-card.target`. */
@@ -73,6 +161,17 @@ export interface Field {
   /** Name and state in words, of what `expected` asks for. */
   said?: { name: string; state: string }
 }
+
+/** What a field should read. `usual` lies inside the band and is where most good readings are. */
+export interface Expectation {
+  band: Band
+  usual: Band
+  unit: string
+  basis: readonly BasisWord[]
+}
+
+/** What was read, by field, each in its unit. */
+export type Values = Readonly<Partial<Record<string, number>>>
 
 export const placeOfPoint: Readonly<Record<Point, Place>> = {
   'supply-at-sensor': 'pin',

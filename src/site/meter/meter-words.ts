@@ -7,7 +7,7 @@ import type { LightPattern } from './light-pattern.ts'
 import type { BasisWord, Field, MeterSheet } from './meter-sheet.ts'
 
 /** What a value is rounded to where it is shown; verdicts come before. */
-const decimals: Readonly<Record<string, number>> = { V: 1, mA: 2, Ω: 1, '°C': 1, K: 1, '': 0 }
+const decimals: Readonly<Record<string, number>> = { V: 1, mA: 2, Ω: 1, '°C': 1, K: 1, inc: 0, Hz: 0, '': 0 }
 
 /** A number as the language writes it. Zeros at its end tell how exact a meter is; other quantities go without. */
 export function numberText(words: MeterWords, value: number, unit: string): string {
@@ -31,6 +31,25 @@ export function verdictText(words: MeterWords, verdict: Verdict): string {
   return { pass: words.meterPass, fail: words.meterFail, 'no verdict': words.meterOpen }[verdict]
 }
 
+const measures = {
+  referenceValue: 'meterReferenceValue',
+  voltage: 'meterVoltage',
+  thermovoltage: 'meterThermovoltage',
+  coldJunction: 'meterColdJunction',
+  couple: 'meterCouple',
+  outputTerminal: 'meterOutputTerminal',
+  atLoad: 'meterAtLoad',
+  loadCurrent: 'meterLoadCurrent',
+  coldLoad: 'meterColdLoad',
+  encoderSupply: 'meterEncoderSupply',
+  shaftSpeed: 'meterShaftSpeed',
+  channelA: 'meterChannelA',
+  channelB: 'meterChannelB',
+  counts: 'meterCounts',
+} as const satisfies Partial<Record<Field['name'], keyof MeterWords>>
+
+const isMeasure = (name: Field['name']): name is keyof typeof measures => Object.hasOwn(measures, name)
+
 /** What is read at a field, without its state. */
 export function fieldText(words: MeterWords, signal: SignalWords, { name, said }: Field): string {
   switch (name) {
@@ -45,12 +64,13 @@ export function fieldText(words: MeterWords, signal: SignalWords, { name, said }
     case 'value':
       return said?.name ?? words.meterValue
     default:
-      return signal.points[name]
+      return isMeasure(name) ? words[measures[name]] : signal.points[name]
   }
 }
 
-/** A target is there or not; a contact is actuated or at rest. */
+/** A target is there or not; a contact is actuated or at rest; a load is switched on or off. */
 export function targetText(words: MeterWords, signal: SignalWords, state: TargetState, sheet: MeterSheet): string {
+  if (sheet.kind === 'output') return state === 'target' ? words.meterCommanded : words.meterNotCommanded
   if (!isContact(sheet)) return signal.states[state]
   return state === 'target' ? words.meterActuated : words.meterAtRest
 }
@@ -60,7 +80,9 @@ export function stateText(words: MeterWords, signal: SignalWords, { state, said 
 }
 
 export function patternText(words: MeterWords, pattern: LightPattern, sheet: MeterSheet): string {
-  if (!isContact(sheet) || pattern === 'never' || pattern === 'always') return words[`meterLight_${pattern}`]
+  if (pattern === 'never' || pattern === 'always') return words[`meterLight_${pattern}`]
+  if (sheet.kind === 'output') return words[`meterOutput_${pattern}`]
+  if (!isContact(sheet)) return words[`meterLight_${pattern}`]
   return words[`meterContact_${pattern}`]
 }
 

@@ -2,21 +2,38 @@ import { numberOf } from '../../law/law.ts'
 import { loopCauses, platinumCauses } from '../../signals/fault/analogue-causes.ts'
 import type { Cause } from '../../signals/fault/cause.ts'
 import { diagnose, type Findings, type Observation } from '../../signals/fault/diagnose.ts'
+import { encoderRows } from '../../signals/fault/encoder-rows.ts'
+import { type FieldFindings, fieldFindings } from '../../signals/fault/field-rows.ts'
 import { type NextReading, nextReading } from '../../signals/fault/next-reading.ts'
+import { outputRows } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point } from '../../signals/fault/row.ts'
 import { type LoopState, loopState } from '../../signals/loop-current.ts'
 import { platinumTemperature } from '../../signals/platinum.ts'
 import { isRefused, type Refused } from '../../signals/refusals.ts'
 import { valueOfSignal } from '../../signals/scaling.ts'
 import { fieldsOf } from './fields-of.ts'
-import { type Values, withMeasured } from './judge-field.ts'
+import { withMeasured } from './judge-field.ts'
 import { type LightPattern, observationsOf } from './light-pattern.ts'
-import type { LoopSheet, MeterSheet, PlatinumSheet } from './meter-sheet.ts'
+import { thermistorValue, thermocoupleValue, voltageValue } from './measured-value.ts'
+import type { LoopSheet, MeterSheet, PlatinumSheet, Values } from './meter-sheet.ts'
 
 export type Lights = Readonly<Partial<Record<Indicator, LightPattern>>>
 
 /** What an analogue reading says, with what to do next in the words of `words/meter.ts`. */
-export type Sign = 'measuring' | 'saturated' | 'failureLow' | 'failureHigh' | 'betweenStates' | 'temperature' | 'noTemperature'
+export type Sign =
+  | 'measuring'
+  | 'saturated'
+  | 'failureLow'
+  | 'failureHigh'
+  | 'betweenStates'
+  | 'temperature'
+  | 'noTemperature'
+  | 'inRange'
+  | 'atZero'
+  | 'outOfRange'
+  | 'openCouple'
+  | 'noThermovoltage'
+  | 'terminalsMissing'
 
 export interface Value {
   kind: 'value'
@@ -24,8 +41,8 @@ export interface Value {
   /** In `unit`; absent where the reading stands for no value. */
   value?: number
   unit: string
-  /** How far it is from the reference that was read, in K. */
-  differenceK?: number
+  /** How far it is from the reference that was read, in its unit; a temperature in K. */
+  difference?: number
   /** What may be wrong, the likeliest first. */
   causes: readonly Cause[]
 }
@@ -37,7 +54,14 @@ export interface Faults {
   apart: readonly (NextReading | undefined)[]
 }
 
-export type Outcome = { kind: 'nothing' } | Faults | { kind: 'refused'; refused: Refused } | Value
+/** Of a load, or of an encoder. */
+export interface Causes {
+  kind: 'causes'
+  of: 'output' | 'encoder'
+  findings: FieldFindings<string>
+}
+
+export type Outcome = { kind: 'nothing' } | Faults | { kind: 'refused'; refused: Refused } | Value | Causes
 
 /** What readings and taps lead to. A value is in the unit of its field. */
 export function outcomeOf(sheet: MeterSheet, values: Values, lights: Lights): Outcome {
@@ -57,6 +81,15 @@ export function outcomeOf(sheet: MeterSheet, values: Values, lights: Lights): Ou
       return values['loop-current'] === undefined ? { kind: 'nothing' } : loopValue(values['loop-current'], sheet)
     case 'platinum':
       return values.element === undefined ? { kind: 'nothing' } : temperature(values.element - (values.leads ?? 0), values.reference, sheet)
+    case 'voltage':
+      return voltageValue(sheet, values)
+    case 'thermocouple':
+      return thermocoupleValue(sheet, values)
+    case 'thermistor':
+      return thermistorValue(sheet, values)
+    case 'output':
+    case 'encoder':
+      return causesOf(withMeasured(sheet, values), values, lights)
     case 'plain':
       return { kind: 'nothing' }
   }
@@ -95,6 +128,25 @@ function loopValue(currentMa: number, { low, high, unit }: LoopSheet): Outcome {
 function temperature(ohm: number, referenceC: number | undefined, { iceResistanceOhm }: PlatinumSheet): Value {
   const found = platinumTemperature({ elementOhm: ohm, iceResistanceOhm })
   if (!('value' in found)) return { kind: 'value', sign: 'noTemperature', unit: '°C', causes: platinumCauses(ohm, numberOf(iceResistanceOhm)) }
-  const difference = referenceC === undefined ? {} : { differenceK: found.value - referenceC }
+  const difference = referenceC === undefined ? {} : { difference: found.value - referenceC }
   return { kind: 'value', sign: 'temperature', value: found.value, unit: '°C', causes: [], ...difference }
+}
+
+/** What the lights of an output say, as its fault rows read them. */
+const asFields: Readonly<Partial<Record<LightPattern, readonly [on: number, off: number]>>> = { with: [1, 0], never: [0, 0], always: [1, 1] }
+
+function causesOf(sheet: MeterSheet, values: Values, lights: Lights): Outcome {
+  if (sheet.kind !== 'output' && sheet.kind !== 'encoder') return { kind: 'nothing' }
+  const [tag, led] = [lights.tag && asFields[lights.tag], lights['card-led'] && asFields[lights['card-led']]]
+  const seen: Values = { ...(tag ? { 'tag.on': tag[0] } : {}), ...(led ? { 'led.on': led[0], 'led.off': led[1] } : {}) }
+  const known = sheet.kind === 'output' ? fieldsOf(sheet).map(({ id }) => id) : ['supply', 'channelA', 'channelB', 'counts']
+  const read: Record<string, number> = {}
+  for (const id of known) {
+    const value = values[id]
+    if (value !== undefined) read[id] = value
+  }
+  const all = { ...read, ...seen }
+  const findings: FieldFindings<string> | undefined =
+    sheet.kind === 'output' ? fieldFindings(outputRows(sheet.circuit), all) : fieldFindings(encoderRows(sheet.circuit), all)
+  return findings ? { kind: 'causes', of: sheet.kind, findings } : { kind: 'nothing' }
 }

@@ -1,3 +1,4 @@
+import type { CauseId } from '../../signals/fault/cause.ts'
 import { faultTable } from '../../signals/fault/fault-table.ts'
 import { levelBand } from '../../signals/fault/level.ts'
 import { type FaultRow, type Indicator, type Point, targetStates } from '../../signals/fault/row.ts'
@@ -14,7 +15,7 @@ export interface FaultCell {
 }
 export interface FaultTableShown {
   headings: string[]
-  rows: { id: FaultRow['id']; diagnosis: string; nextStep: string; cells: FaultCell[] }[]
+  rows: { id: FaultRow['id'] | CauseId; diagnosis: string; nextStep: string; cells: FaultCell[] }[]
 }
 
 /** The whole fault table of a circuit in words and figures; undefined where sensor and card do not go together. */

@@ -1,17 +1,15 @@
 import { type Checkout, checkoutOf } from '../../checkout/checkout-of.ts'
 import type { Expectation } from '../../checkout/expectation.ts'
-import { temperatureC } from '../../checkout/temperature.ts'
-import { type Values, valuesOfDevice } from '../../checkout/values-of.ts'
 import type { CheckoutSupply } from '../../model/checkout-data.ts'
 import type { Device, Signal } from '../../model/machine.ts'
 import type { SwitchedCircuit } from '../../signals/fault/circuit.ts'
 import { targetStates } from '../../signals/fault/row.ts'
-import { classRangesC } from '../../signals/platinum-class.ts'
 import type { RefusalId } from '../../signals/refusals.ts'
-import { unitOf } from '../../signals/unit.ts'
 import type { Context } from '../context.ts'
-import type { Expected, MeterSheet, PlatinumSheet, SwitchedSheet } from '../meter/meter-sheet.ts'
-import { basisOfRest, expectationName } from './expectation-rows.ts'
+import type { Expected, MeterSheet, SwitchedSheet } from '../meter/meter-sheet.ts'
+import { basisOfRest } from './expectation-rows.ts'
+import { expectedOf } from './expected-of.ts'
+import { analogueSheet, outputSheet } from './meter-sheets.ts'
 
 /** A signal of a device with what its readings are held against. */
 export interface Metered {
@@ -25,29 +23,35 @@ export interface Metered {
   isSafetyDevice: boolean
 }
 
-/** What can be measured at a device: once for each switched input, else for the device. Empty where there is nothing. */
+/** What can be measured at a device: once for each switched input and each load on an output, else for the device. Empty where there is nothing. */
 export function metersOf(context: Context, device: Device): Metered[] {
   const { graph, machine } = context
   const checkout = checkoutOf(device, machine, graph)
   if (!checkout) return []
   const isSafetyDevice = checkout.approval !== undefined
   const [first] = graph.signalsOf(device.tag.value)
-  const own = (signal: Signal | undefined, isFirst: boolean) =>
-    checkout.expectations.filter((it) => (it.signal === undefined ? isFirst : it.signal === signal?.signal?.value))
+  const hasOwnMeter = ({ signal }: Expectation) => checkout.outputs.some((it) => it.signal.signal?.value === signal)
+  const own = (signal: Signal | undefined) => checkout.expectations.filter((it) => it.signal === signal?.signal?.value)
+  const outputs = checkout.outputs.map(({ signal, circuit }): Metered => {
+    const expectations = own(signal)
+    return { signal, sheet: outputSheet(context, circuit, checkout, expectations), expectations, notComputed: [], refused: undefined, isSafetyDevice }
+  })
+  const ofInputs = outputs.length > 0 ? checkout.expectations.filter((it) => !hasOwnMeter(it)) : checkout.expectations
   if (checkout.circuits.length === 0) {
+    if (outputs.length > 0 || checkout.expectations.length === 0) return outputs
     const sheet = analogueSheet(context, checkout, device, first)
-    if (checkout.expectations.length === 0) return []
     return [{ signal: first, sheet, expectations: checkout.expectations, notComputed: [], refused: undefined, isSafetyDevice }]
   }
-  return checkout.circuits.map(({ signal, circuit, notComputed = [], refused }, index) => {
-    // Outputs of the device have no meter of their own: they stand with its first input.
-    const expectations = index === 0 ? checkout.expectations.filter((it) => !isOfAnother(it, checkout, signal)) : own(signal, false)
+  const inputs = checkout.circuits.map(({ signal, circuit, notComputed = [], refused }, index) => {
+    // What is of no input stands with the first.
+    const expectations = index === 0 ? ofInputs.filter((it) => !isOfAnother(it, checkout, signal)) : own(signal)
     const expected = expectedOf(context, expectations)
     const sheet: MeterSheet = circuit
       ? { ...switchedSheet(circuit, checkout.supply, expected), limits: limitsOf(circuit, expectations) }
       : { kind: 'plain', expected }
     return { signal, sheet, expectations, notComputed, refused, isSafetyDevice }
   })
+  return [...inputs, ...outputs]
 }
 
 const isOfAnother = (it: Expectation, { circuits }: Checkout, signal: Signal): boolean =>
@@ -72,40 +76,4 @@ function limitsOf({ card }: SwitchedCircuit, expectations: readonly Expectation[
     return states.map((target) => [`${meter}.${target}`, { band, basis: basisOfRest(it) }] as const)
   })
   return Object.fromEntries(limits)
-}
-
-function analogueSheet(context: Context, { technology, expectations }: Checkout, device: Device, signal: Signal | undefined): MeterSheet {
-  const expected = expectedOf(context, expectations)
-  const [low, high] = [signal?.low?.value, signal?.high?.value]
-  const at = (state: Expectation['state']) =>
-    expectations.find((it) => it.measured === 'analogue-signal' && it.unit === 'mA' && it.state === state)?.value
-  if (technology === 'current-loop' && at('range-low') === 4 && at('range-high') === 20 && low !== undefined && high !== undefined)
-    return { kind: 'loop', low, high, unit: signal?.unit?.value ?? '', expected }
-  const platinum = technology === 'pt100' ? platinumSheet(valuesOfDevice(device, context.machine)) : undefined
-  const [lowC, highC] = [low, high].map((end) => (end === undefined ? undefined : temperatureC(end, signal?.unit?.value ?? '')))
-  const ends = { ...(lowC === undefined ? {} : { low: lowC }), ...(highC === undefined ? {} : { high: highC }) }
-  return platinum ? { ...platinum, ...ends, expected } : { kind: 'plain', expected }
-}
-
-function platinumSheet(values: Values): PlatinumSheet | undefined {
-  const iceResistanceOhm = values.number('iceResistanceOhm')
-  if (!iceResistanceOhm) return undefined
-  const [name, element] = [values.choice('platinumClass'), values.choice('element')]
-  const [from, to] = [values.number('classFromC')?.value, values.number('classToC')?.value]
-  const rangeC = from !== undefined && to !== undefined ? ([from, to] as const) : name && element && classRangesC[element][name]
-  return { kind: 'platinum', iceResistanceOhm, expected: [], ...(name && rangeC ? { tolerance: { class: name, rangeC } } : {}) }
-}
-
-/** What the kinds of sheets ask for by themselves. */
-const askedAnyway: ReadonlySet<Expectation['measured']> = new Set(['signal-bit', 'terminal-voltage', 'supply'])
-
-/** Expectations with a limit that a meter or a gauge can be read against. */
-function expectedOf(context: Context, expectations: readonly Expectation[]): Expected[] {
-  return expectations.flatMap((it) => {
-    const { point, low, high, unit, measured, meter } = it
-    const isAsked = meter !== undefined || askedAnyway.has(measured) || it.state === 'failure-low' || it.state === 'failure-high'
-    if (isAsked || (low === undefined && high === undefined) || !unitOf(unit)) return []
-    const band = { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) }
-    return [{ at: point, ...expectationName(context, it), band, unit, basis: basisOfRest(it) }]
-  })
 }

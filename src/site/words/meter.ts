@@ -1,5 +1,8 @@
+import { measuresByLanguage } from './meter-measures.ts'
+
 /** The words of the meter. Spread into the labels of each language; the script of the page takes them from here. */
 const en = {
+  ...measuresByLanguage.en,
   meter: 'Measure and find the fault',
   meterHint: 'Enter what the meter reads and tap what the lights do.',
   meterCaution:
@@ -101,7 +104,7 @@ const en = {
   meterState: 'State',
   meterVerdict: 'Verdict',
   meterLights: 'What the lights do',
-  meterDifference: '{difference} K from the reference',
+  meterDifference: '{difference} {unit} from the reference',
   meterOfRange: 'The range ends at {low} to {high} {unit}.',
   meterSign_measuring: 'The loop measures.',
   meterSign_saturated: 'The loop still measures, beyond the end of its range.',
@@ -119,6 +122,7 @@ const en = {
 export type MeterWords = { readonly [K in keyof typeof en]: string }
 
 const es: MeterWords = {
+  ...measuresByLanguage.es,
   meter: 'Medir y hallar el fallo',
   meterHint: 'Introduzca lo que marca el aparato de medida y toque lo que hacen las luces.',
   meterCaution:
@@ -222,7 +226,7 @@ const es: MeterWords = {
   meterState: 'Estado',
   meterVerdict: 'Veredicto',
   meterLights: 'Qué hacen las luces',
-  meterDifference: '{difference} K respecto a la referencia',
+  meterDifference: '{difference} {unit} respecto a la referencia',
   meterOfRange: 'El rango va de {low} a {high} {unit}.',
   meterSign_measuring: 'El lazo mide.',
   meterSign_saturated: 'El lazo aún mide, más allá del final de su rango.',

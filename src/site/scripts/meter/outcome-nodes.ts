@@ -1,7 +1,7 @@
 import type { NextReading } from '../../../signals/fault/next-reading.ts'
 import type { FaultRow, Stretch } from '../../../signals/fault/row.ts'
 import { fieldText, numberText, targetText } from '../../meter/meter-words.ts'
-import type { Faults, Value } from '../../meter/outcome-of.ts'
+import type { Causes, Faults, Value } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
 import { element } from './dom.ts'
 import { isEmpty } from './kept.ts'
@@ -22,6 +22,8 @@ export function outcomeNodes(page: MeterPage, { outcome, kept, judged }: MeterSt
       return faultNodes(page, outcome, kept.readings.supply === undefined)
     case 'value':
       return valueNodes(page, outcome)
+    case 'causes':
+      return loadNodes(page, outcome)
   }
 }
 
@@ -81,17 +83,23 @@ const advice = {
   saturated: 'meterDo_saturated',
   betweenStates: 'meterDo_betweenStates',
   temperature: 'meterDo_temperature',
+  inRange: 'meterDo_inRange',
+  atZero: 'meterDo_atZero',
+  terminalsMissing: 'meterDo_terminalsMissing',
 } as const satisfies Partial<Record<Value['sign'], keyof MeterPage['words']>>
 
-function valueNodes({ words, signal, sheet }: MeterPage, { sign, value, unit, differenceK, causes }: Value): HTMLElement[] {
+function valueNodes({ words, signal, sheet }: MeterPage, { sign, value, unit, difference, causes }: Value): HTMLElement[] {
   const range = 'low' in sheet && sheet.low !== undefined && sheet.high !== undefined ? { low: sheet.low, high: sheet.high } : undefined
   const outside = range && value !== undefined && (value < range.low || value > range.high)
   const [first, ...rest] = causes.map(({ id, suspected }) => causeNodes(signal.causes[id], suspected, words, signal))
+  const differenceUnit = unit === '°C' ? 'K' : unit
   const notes = [
-    ...(differenceK === undefined ? [] : [fill(words.meterDifference, { difference: numberText(words, differenceK, 'K') })]),
+    ...(difference === undefined
+      ? []
+      : [fill(words.meterDifference, { difference: numberText(words, difference, differenceUnit), unit: differenceUnit })]),
     ...(range && outside ? [fill(words.meterOfRange, { low: range.low, high: range.high, unit })] : []),
   ]
-  const key = sign in advice ? advice[sign as keyof typeof advice] : undefined
+  const key = causes.length === 0 && sign in advice ? advice[sign as keyof typeof advice] : undefined
   return [
     ...(value === undefined ? [] : [element('p', { className: 'meter-figure', text: `${numberText(words, value, unit)} ${unit}` })]),
     element('p', { text: words[`meterSign_${sign}`] }),
@@ -118,8 +126,25 @@ function causeNodes(
   ]
 }
 
+/** Of a load or an encoder: the likeliest cause, and what else fits. */
+function loadNodes({ words, signal }: MeterPage, { of, findings: { healthy, fits, causes } }: Causes): HTMLElement[] {
+  const said = causes.slice(0, others + 1).map(({ id, suspected }) => causeNodes(signal.causes[id], suspected, words, signal))
+  const [first, ...rest] = healthy ? [causeNodes(signal.healthy[of], undefined, words, signal), ...said] : said
+  return [
+    element('p', { className: 'fault-fit', text: fits ? words.meterFits : words.meterNoneFits }),
+    ...(first ? [element('div', { className: 'fault-first' }, ...first)] : []),
+    ...(rest.length > 0
+      ? [
+          element('p', { className: 'fault-fit', text: words.meterOthers }),
+          element('ol', { className: 'fault-others' }, ...rest.map((nodes) => element('li', {}, ...nodes))),
+        ]
+      : []),
+  ]
+}
+
 /** The stretch of the signal path that is suspected. */
 export function suspectedOf({ outcome }: MeterState): Stretch | undefined {
   if (outcome.kind === 'value') return outcome.causes[0]?.suspected
+  if (outcome.kind === 'causes') return outcome.findings.healthy ? undefined : outcome.findings.causes[0]?.suspected
   return outcome.kind === 'faults' ? outcome.findings.diagnoses[0]?.row.suspected : undefined
 }

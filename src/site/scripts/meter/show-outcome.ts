@@ -1,3 +1,5 @@
+import { fieldText, stateText } from '../../meter/meter-words.ts'
+import type { Outcome } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
 import { element, required } from './dom.ts'
 import { isEmpty } from './kept.ts'
@@ -18,10 +20,10 @@ export const whenText = (atMs: number): string =>
   new Date(atMs).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' })
 
 function nextNodes(page: MeterPage, { outcome }: MeterState, goTo: (target: HTMLElement) => void): HTMLElement[] {
-  const next = outcome.kind === 'faults' ? outcome.findings.next : undefined
-  if (!next) return []
   const { root, words } = page
-  const selector = 'point' in next ? `[data-field="${next.point}.${next.state}"]` : `[data-light="${next.indicator}"]`
+  const next = nextOf(page, outcome)
+  if (!next) return []
+  const { selector, name } = next
   const target = root.querySelector<HTMLElement>(selector)
   const button = element('button', { text: words.meterGoThere })
   button.setAttribute('type', 'button')
@@ -30,8 +32,25 @@ function nextNodes(page: MeterPage, { outcome }: MeterState, goTo: (target: HTML
     element(
       'div',
       { className: 'meter-next' },
-      element('p', {}, element('b', { text: `${words.meterNext}: ` }), element('span', { text: readingName(next, page) })),
+      element('p', {}, element('b', { text: `${words.meterNext}: ` }), element('span', { text: name })),
       ...(target ? [button] : []),
     ),
   ]
+}
+
+/** What to look at next, and where it is entered. */
+function nextOf(page: MeterPage, outcome: Outcome): { selector: string; name: string } | undefined {
+  if (outcome.kind === 'faults' && outcome.findings.next) {
+    const { next } = outcome.findings
+    const selector = 'point' in next ? `[data-field="${next.point}.${next.state}"]` : `[data-light="${next.indicator}"]`
+    return { selector, name: readingName(next, page) }
+  }
+  if (outcome.kind !== 'causes' || outcome.findings.next === undefined) return undefined
+  const { words, signal, sheet, fields } = page
+  const id = outcome.findings.next
+  const field = fields.find((it) => it.id === id)
+  const indicator = id.startsWith('tag') ? 'tag' : 'card-led'
+  if (!field) return { selector: `[data-light="${indicator}"]`, name: signal.indicators[indicator] }
+  const state = stateText(words, signal, field, sheet)
+  return { selector: `[data-field="${id}"]`, name: [fieldText(words, signal, field), ...(state ? [state] : [])].join(', ') }
 }
