@@ -140,6 +140,36 @@ describe('by touch, opened from disk', () => {
     })
   })
 
+  test('a thermocouple in mV, with the temperature of its terminals: right, and shorted', async () => {
+    await onPage('checks/check-thermocouple/TC517.html', async (page) => {
+      // NIST ITS-90: type K 4.096 mV at 100 °C, 1.285 mV at 32 °C.
+      await enter(page, 'thermovoltage', '2.811')
+      await enter(page, 'coldJunction', '32')
+      expect(await page.locator('[data-outcome] .meter-figure').textContent()).toBe('100.0 °C')
+      await enter(page, 'reference', '99.5')
+      expect(await verdict(page, 'thermovoltage')).toBe('as expected')
+      await enter(page, 'thermovoltage', '0')
+      expect(await likely(page)).toBe('The cable is shorted: the card shows the temperature of the short circuit.')
+      expect(await suspected(page)).toEqual(['suspected here: signal wire'])
+      expect(await page.locator('.meter .path-cut').count()).toBe(1)
+    })
+  })
+
+  test('a coil whose wire is open, and one that is open itself, in Spanish', async () => {
+    await onPage('es/tags/SOL211.html', async (page) => {
+      await tapLight(page, 'tag', 'with')
+      await enter(page, 'terminal.on', '23,6')
+      await enter(page, 'load.on', '0,1')
+      expect(await likely(page)).toBe('El hilo está abierto entre la tarjeta y la carga.')
+      expect(await suspected(page)).toEqual(['sospecha aquí: hilo de señal'])
+      expect(await verdict(page, 'load.on')).toBe('no es lo esperado')
+      await enter(page, 'load.on', '23,4')
+      await enter(page, 'current', '0')
+      expect(await likely(page)).toBe('La propia carga está abierta.')
+      expect(await page.locator('.meter .path-doubt').getAttribute('data-place')).toBe('device')
+    })
+  })
+
   test('a wrong unit is refused in plain words, and nothing is kept of it', async () => {
     await onPage(sensor, async (page) => {
       await enter(page, 'input-at-card.target', '0.1', 'mA')

@@ -83,11 +83,12 @@ export function outputRows(circuit: OutputCircuit): FieldRow<OutputField>[] {
     row('turns-shorted', 2, {
       'led.on': yes,
       'terminal.on': driven,
+      'load.on': { low: 0.5, high },
       current: { low: 1.25 * currentMa },
       ...cold(shortedShare, lowShare),
       ...off,
     }),
-    row('output-overloaded', 2, { current: { low: 1000 * ratedA }, ...off }),
+    row('output-overloaded', 2, { 'terminal.on': { low: 2.5, high }, 'load.on': { low: 2.5, high }, current: { low: 1000 * ratedA }, ...off }),
     row('line-drops', 2, {
       'led.on': yes,
       'terminal.on': driven,

@@ -9,7 +9,8 @@ export function outputExpectation({ id, unit }: Field, { circuit, limits, supply
   const usual = outputRows(circuit)[0]?.reads[id as OutputField]
   if (!usual) return undefined
   const own = limits[id]
-  return { band: own ? both(usual, own.band) : usual, usual, unit, basis: own?.basis ?? basis }
+  const band = own ? both(usual, own.band) : usual
+  return { band, usual: band, unit, basis: own?.basis ?? basis }
 }
 
 /** What lies in two bands. */

@@ -17,6 +17,10 @@ const points: readonly Point[] = [
 ]
 const indicators: readonly Indicator[] = ['output-led', 'card-led', 'other-led', 'fault-led', 'tag']
 
+/** What is read of another instrument, and is held against nothing. */
+const given: ReadonlySet<Field['name']> = new Set(['reference', 'referenceValue', 'coldJunction', 'shaftSpeed', 'leads'])
+export const isGiven = ({ name }: Field): boolean => given.has(name)
+
 /** Every reading that a device asks for. */
 export function fieldsOf(sheet: MeterSheet): Field[] {
   const others = sheet.expected.map(

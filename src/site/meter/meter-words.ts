@@ -10,8 +10,7 @@ import type { BasisWord, Field, MeterSheet } from './meter-sheet.ts'
 const decimals: Readonly<Record<string, number>> = { V: 1, mA: 2, Ω: 1, '°C': 1, K: 1, inc: 0, Hz: 0, '': 0 }
 
 /** A number as the language writes it. Zeros at its end tell how exact a meter is; other quantities go without. */
-export function numberText(words: MeterWords, value: number, unit: string): string {
-  const fixed = decimals[unit]
+export function numberText(words: MeterWords, value: number, unit: string, fixed = decimals[unit]): string {
   const text = fixed === undefined ? String(Number(value.toFixed(2))) : value.toFixed(fixed)
   const plain = /^-0[.0]*$/.test(text) ? text.slice(1) : text
   return plain.replace('-', '−').replace('.', words.meterDecimal)
@@ -19,7 +18,9 @@ export function numberText(words: MeterWords, value: number, unit: string): stri
 
 /** `20.2 to 24.3 V`; an open end is left out. */
 export function bandText(words: MeterWords, { low, high }: Band, unit: string): string {
-  const said = (value: number) => numberText(words, value, unit)
+  // A narrow band would lose its ends to rounding.
+  const isNarrow = low !== undefined && high !== undefined && high - low < 0.5 && decimals[unit] === 1
+  const said = (value: number) => numberText(words, value, unit, isNarrow ? 2 : decimals[unit])
   if (low !== undefined && low === high) return `${said(low)} ${unit}`.trim()
   if (low === undefined) return high === undefined ? words.meterAny : `≤ ${said(high)} ${unit}`.trim()
   return high === undefined ? `≥ ${said(low)} ${unit}`.trim() : fill(words.meterFrom, { low: said(low), high: said(high), unit }).trim()

@@ -2,6 +2,7 @@ import type { Indicator } from '../../../signals/fault/row.ts'
 import { readQuantity } from '../../../signals/read-quantity.ts'
 import type { Verdict } from '../../../signals/verdict.ts'
 import type { SignalWords } from '../../../signals/words/words.ts'
+import { isGiven } from '../../meter/fields-of.ts'
 import { expectationOf, judgeField, withMeasured } from '../../meter/judge-field.ts'
 import type { Expectation, Field, MeterSheet, Values } from '../../meter/meter-sheet.ts'
 import { type Outcome, outcomeOf } from '../../meter/outcome-of.ts'
@@ -23,6 +24,7 @@ export interface JudgedField {
   /** As typed; absent where nothing was read. */
   text?: string
   expected?: Expectation
+  /** Absent too for what is read of another instrument. */
   verdict?: Verdict
 }
 
@@ -46,7 +48,9 @@ export function stateOf({ sheet, fields }: MeterPage, kept: Kept): MeterState {
     return {
       field,
       ...(expected ? { expected } : {}),
-      ...(text === undefined || value === undefined ? {} : { text, verdict: judgeField(field, value, measured, values) }),
+      ...(text === undefined || value === undefined
+        ? {}
+        : { text, ...(isGiven(field) ? {} : { verdict: judgeField(field, value, measured, values) }) }),
     }
   })
   return { kept, judged, outcome: outcomeOf(sheet, values, kept.lights) }

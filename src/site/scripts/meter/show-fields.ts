@@ -1,3 +1,4 @@
+import { isGiven } from '../../meter/fields-of.ts'
 import { bandText, basisText, verdictText } from '../../meter/meter-words.ts'
 import type { JudgedField, MeterPage, MeterState } from './meter-state.ts'
 
@@ -26,8 +27,8 @@ function showField({ words }: MeterPage, it: JudgedField, button: HTMLElement): 
 }
 
 /** `expected 20.2 to 23.7 V, limit 11.0 to 24.3 V (standard)`. */
-export function expectedText({ expected, text }: JudgedField, words: MeterPage['words']): string {
-  if (!expected) return text === undefined ? '' : words.meterSupplyFirst
+export function expectedText({ field, expected, text }: JudgedField, words: MeterPage['words']): string {
+  if (!expected) return text === undefined || isGiven(field) ? '' : words.meterSupplyFirst
   const { band, usual, unit, basis } = expected
   const said = bandText(words, usual, unit)
   const limit = bandText(words, band, unit)

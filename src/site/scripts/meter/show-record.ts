@@ -11,14 +11,14 @@ export function showRecord(page: MeterPage, state: MeterState): void {
   const record = required<HTMLElement>(root, '[data-record]')
   record.hidden = isEmpty(state.kept)
   const rows = state.judged.flatMap(({ field, text, expected, verdict }) => {
-    if (text === undefined || !verdict) return []
+    if (text === undefined) return []
     const cells = [
       fieldText(words, signal, field),
       stateText(words, signal, field, sheet),
       text,
-      expected ? bandText(words, expected.band, expected.unit) : words.meterOpen,
+      expected ? bandText(words, expected.band, expected.unit) : verdict ? words.meterOpen : '',
       expected ? basisText(words, expected.basis) : '',
-      verdictText(words, verdict),
+      verdict ? verdictText(words, verdict) : '',
     ]
     return [element('tr', {}, ...cells.map((cell) => element('td', { text: cell })))]
   })
