@@ -1,24 +1,69 @@
+import type { Input, Result } from '../law/law.ts'
 import { converted } from '../model/unit-scale.ts'
 import { platinumTemperature } from '../signals/platinum.ts'
 import { readQuantity } from '../signals/read-quantity.ts'
 import { valueOfSignal } from '../signals/scaling.ts'
+import { thermistorTemperature } from '../signals/thermistor.ts'
+import { thermocouples } from '../signals/thermocouple.ts'
 import type { Checkout } from './checkout-of.ts'
-import { isValue } from './expectation.ts'
+import { type Expectation, isValue } from './expectation.ts'
 import type { Taken } from './reading.ts'
+import type { Values } from './values-of.ts'
 
-/** What a reading of a measuring signal stands for, in the unit of its range: `12.1 mA` is 3.04 bar. Undefined for any other reading. */
-export function meaningOf({ quantity, point }: Taken, { technology, expectations }: Checkout): { value: number; unit: string } | undefined {
-  const measured = technology === 'pt100' ? 'element-resistance' : 'analogue-signal'
+const measuredBy: Readonly<Partial<Record<Checkout['technology'], Expectation['measured']>>> = {
+  pt100: 'element-resistance',
+  thermistor: 'element-resistance',
+  thermocouple: 'thermovoltage',
+}
+
+/**
+ * What a reading of a measuring signal stands for, in the unit of its range: `12.1 mA` is 3.04 bar. Undefined for any
+ * other reading. `terminalC`: the temperature of the terminals of a thermocouple, where it was measured.
+ */
+export function meaningOf(
+  { quantity, point }: Taken,
+  { technology, expectations }: Checkout,
+  values: Values,
+  terminalC?: number,
+): { value: number; unit: string } | undefined {
+  const measured = measuredBy[technology] ?? 'analogue-signal'
   const [low, high] = (['range-low', 'range-high'] as const).map((state) => expectations.find((it) => it.measured === measured && it.state === state))
   if (!quantity || !low?.at || !high?.at || low.value === undefined || high.value === undefined) return undefined
   if (point !== undefined && point !== low.point) return undefined
   const read = readQuantity(`${quantity.typed.value} ${quantity.typed.unit}`, low.unit)
   if ('unread' in read) return undefined
-  const result =
-    technology === 'pt100'
-      ? platinumTemperature({ elementOhm: read.value, iceResistanceOhm: low.restsOn.inputs.find(({ name }) => name === 'iceResistanceOhm')?.value })
-      : valueOfSignal({ signal: read.value, signalLow: low.value, signalHigh: high.value, rangeLow: low.at.value, rangeHigh: high.at.value })
-  if (!isValue(result)) return undefined
-  const value = technology === 'pt100' ? converted(result.value, '°C', low.at.unit) : result.value
+  const given = (name: Input['name']) => low.restsOn.inputs.find((it) => it.name === name)?.value
+  const result = ((): Result | undefined => {
+    switch (technology) {
+      case 'pt100':
+        return platinumTemperature({ elementOhm: read.value, iceResistanceOhm: given('iceResistanceOhm') })
+      case 'thermistor':
+        return thermistorTemperature({
+          thermistorOhm: read.value,
+          referenceOhm: given('referenceOhm'),
+          betaK: given('betaK'),
+          referenceC: given('referenceC'),
+        })
+      case 'thermocouple': {
+        const type = values.choice('thermocouple')
+        return type && thermocouples[type].temperature({ terminalMv: read.value, terminalC: terminalC ?? given('terminalC') })
+      }
+      default:
+        return valueOfSignal({ signal: read.value, signalLow: low.value, signalHigh: high.value, rangeLow: low.at?.value, rangeHigh: high.at?.value })
+    }
+  })()
+  if (!result || !isValue(result)) return undefined
+  const value = technology in measuredBy ? converted(result.value, '°C', low.at.unit) : result.value
   return value === undefined ? undefined : { value, unit: low.at.unit }
+}
+
+/** Whether a reading is the temperature of the terminals of a thermocouple: one in °C at the terminal or the card. */
+export const isColdJunction = ({ quantity, point }: Taken, { technology }: Checkout): boolean =>
+  technology === 'thermocouple' && quantity?.dimension === 'temperature' && (point === 'terminal' || point === 'card')
+
+/** The temperature of the terminals in °C, where it is among the readings. */
+export function coldJunctionIn(all: readonly Taken[], checkout: Checkout): number | undefined {
+  const found = all.find((it) => isColdJunction(it, checkout))?.quantity?.typed
+  const read = found && readQuantity(`${found.value} ${found.unit}`, '°C')
+  return read && 'value' in read ? read.value : undefined
 }

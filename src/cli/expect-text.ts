@@ -1,7 +1,9 @@
+import { causesOf } from '../checkout/causes-of.ts'
 import type { Checkout } from '../checkout/checkout-of.ts'
 import type { Expectation } from '../checkout/expectation.ts'
-import { meaningOf } from '../checkout/meaning.ts'
+import { coldJunctionIn, isColdJunction, meaningOf } from '../checkout/meaning.ts'
 import { judgeTaken, loopStateOf, observationsOf, type Taken } from '../checkout/reading.ts'
+import { valuesOfDevice } from '../checkout/values-of.ts'
 import type { CheckoutWords } from '../checkout/words/words.ts'
 import type { Device, Machine } from '../model/machine.ts'
 import { speak } from '../model/words.ts'
@@ -86,9 +88,10 @@ function figure(value: number, language: string): string {
 
 function readingLines(taken: Taken, told: Told): string[] {
   const { checkout, words } = told
+  if (isColdJunction(taken, checkout)) return [`  ${taken.typed}: ${words.coldJunction}`]
   const loop = loopStateOf(taken, checkout)
   const judged = judgeTaken(taken, checkout)
-  const meaning = meaningOf(taken, checkout)
+  const meaning = meaningIn(told, taken)
   const value = meaning && `${words.meaning} ${figure(meaning.value, told.language)} ${meaning.unit}`
   const said = loop || value ? [`  ${taken.typed}: ${[value, loop && words.loop[loop]].filter((it) => it).join('  ·  ')}`] : []
   if (taken.light) return [`  ${taken.typed}`]
@@ -101,6 +104,10 @@ function readingLines(taken: Taken, told: Told): string[] {
     }),
   ]
 }
+
+/** What a reading stands for, with the temperature of the terminals that was taken too. */
+export const meaningIn = ({ device, machine, checkout, taken }: Told, it: Taken) =>
+  meaningOf(it, checkout, valuesOfDevice(device, machine), coldJunctionIn(taken, checkout))
 
 interface ToldFaults {
   /** The state that was taken for readings that name none; undefined where every reading names its own. */
@@ -116,7 +123,8 @@ const mostFaults = 3
 /** The likely faults, for either state of the target where a reading does not say in which it was taken. */
 export function faultsOf({ checkout, taken, signals }: Told): ToldFaults[] {
   const { circuit } = checkout
-  if (!circuit || taken.length === 0) return []
+  if (taken.length === 0) return []
+  if (!circuit) return otherFaults(causesOf(taken, checkout), signals)
   const open = taken.some(({ state }) => state === undefined)
   return (open ? targetStates : targetStates.slice(0, 1)).flatMap((assumed): ToldFaults[] => {
     const observations = observationsOf(taken, assumed, circuit.output === 'namur')
@@ -131,6 +139,13 @@ export function faultsOf({ checkout, taken, signals }: Told): ToldFaults[] {
       },
     ]
   })
+}
+
+function otherFaults(found: ReturnType<typeof causesOf>, signals: SignalWords): ToldFaults[] {
+  if (!found) return []
+  const causes = found.causes.slice(0, mostFaults).map(({ id }) => ({ id, ...signals.causes[id] }))
+  const faults = found.healthy ? [{ id: 'healthy', ...signals.healthy.output }, ...causes] : causes
+  return faults.length > 0 ? [{ assumed: undefined, fits: found.fits, faults, next: undefined }] : []
 }
 
 const nextText = (next: NextReading, signals: SignalWords) =>

@@ -1,14 +1,13 @@
 import { advice, suggestFrom } from '../check/suggest.ts'
 import { checkoutOf } from '../checkout/checkout-of.ts'
 import type { Expectation } from '../checkout/expectation.ts'
-import { meaningOf } from '../checkout/meaning.ts'
 import { judgeTaken, loopStateOf, readTaken, type Taken, wherePossible } from '../checkout/reading.ts'
 import { checkoutWords } from '../checkout/words/words.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Device, Machine } from '../model/machine.ts'
 import { readQuantity } from '../signals/read-quantity.ts'
 import { signalWords } from '../signals/words/words.ts'
-import { expectText, faultsOf, type Told } from './expect-text.ts'
+import { expectText, faultsOf, meaningIn, type Told } from './expect-text.ts'
 import { machineToPrint } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 
@@ -79,7 +78,7 @@ function recordOf(told: Told) {
     approval: checkout.approval,
     readings: taken.map((it) => ({
       typed: it.typed,
-      meaning: meaningOf(it, checkout),
+      meaning: meaningIn(told, it),
       loop: loopStateOf(it, checkout),
       verdicts: judgeTaken(it, checkout).map(({ expectation, value, verdict }) => ({
         measured: expectation.measured,

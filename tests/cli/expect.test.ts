@@ -35,6 +35,26 @@ test('a Pt100 turns 131.2 Ω into a temperature', async () => {
   expect((await run('TE416', '--measured', '131.2 Ω')).stdout).toMatch(/131\.2 Ω: stands for 80\.79 °C/)
 })
 
+// NIST ITS-90: type K 4.096 mV at 100 °C, 1.285 mV at 32 °C, 1.000 mV at 25 °C.
+test('a thermocouple turns mV into a temperature, with the terminals of the data or as they were measured', async () => {
+  expect((await run('TC517', '--measured', '2.811 mV')).stdout).toMatch(/2\.811 mV: stands for (100|99\.9\d) °C/)
+  const { stdout } = await run('TC517', '--measured', '3.096 mV', '--measured', 'terminal=25 °C')
+  expect(stdout).toMatch(/3\.096 mV: stands for (100|99\.9\d) °C/)
+  expect(stdout).toContain('terminal=25 °C: taken as the temperature of the terminals')
+})
+
+test('a thermistor and 0-10 V stand for a value', async () => {
+  // Beta equation by hand: 1492 Ω at 75 °C.
+  expect((await run('TH418', '--measured', '1.492 kΩ')).stdout).toMatch(/stands for (75|74\.9\d) °C/)
+  expect((await run('LVT949', '--measured', '4 V')).stdout).toContain('4 V: stands for 320 mm')
+  expect((await run('LVT949', '--measured', '23.4 V')).stdout).toContain('The signal wire touches L+.')
+})
+
+test('a load has its likely faults', async () => {
+  const { stdout } = await run('SOL211', '--measured', 'terminal:on=23.6 V', '--measured', 'device:on=0 V', '--measured', 'tag=lit')
+  expect(stdout).toMatch(/Likely faults\n {2}1\. The wire is open between card and load\./)
+})
+
 test('the same as JSON, with what each limit rests on', async () => {
   const { stdout } = await run('SOL211', '--format', 'json', '--measured', 'device:isolated=131 Ω')
   const { tag, expectations, readings } = JSON.parse(stdout)

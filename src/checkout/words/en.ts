@@ -63,6 +63,7 @@ export const en: CheckoutWords = {
   notComputed: 'not computed, missing:',
   readings: 'Readings',
   meaning: 'stands for',
+  coldJunction: 'taken as the temperature of the terminals',
   noPlace: 'no point of this device reads this',
   faults: 'Likely faults',
   notAll: 'No fault fits all readings. Those that least speaks against:',

@@ -62,6 +62,7 @@ export const es: CheckoutWords = {
   fromMemory: 'límite de memoria',
   notComputed: 'no calculado, falta:',
   readings: 'Lecturas',
+  coldJunction: 'tomada como temperatura de los bornes',
   meaning: 'equivale a',
   noPlace: 'ningún punto de este aparato da esta lectura',
   faults: 'Fallos probables',

@@ -20,6 +20,7 @@ export interface CheckoutWords {
   notComputed: string
   readings: string
   meaning: string
+  coldJunction: string
   noPlace: string
   faults: string
   notAll: string
