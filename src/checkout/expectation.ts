@@ -50,6 +50,7 @@ export type Measured =
   | 'counts-per-turn'
   | 'coil-resistance'
   | 'load-current'
+  | 'output-voltage'
   | 'load-voltage'
   | 'winding-balance'
   | 'synchronous-speed'

@@ -1,6 +1,6 @@
-import type { Quantity, Result, Stated } from '../law/law.ts'
+import { numberOf, type Quantity, type Result, type Stated } from '../law/law.ts'
 import { coilCurrent, coilTolerance, coldCoilResistance } from '../signals/coil.ts'
-import { loadVoltage, outputRatings } from '../signals/digital-output.ts'
+import { loadVoltage, outputRatings, outputVoltage } from '../signals/digital-output.ts'
 import { insulationTestV, leastInsulation } from '../signals/electrical-tests.ts'
 import { mostImbalance, slip, synchronousSpeed } from '../signals/motor.ts'
 import { loadCurrent, loadResistance } from '../signals/resistive-load.ts'
@@ -27,6 +27,7 @@ export function coilExpectations(wired: Wired, kind: 'valve' | 'contactor must c
   return [
     cold.value === undefined ? cold : { ...cold, restsOn: together(cold.restsOn, limitsRestOn(coilTolerance)) },
     ratedAtCard(wired, expected({ ...frame, measured: 'load-current', point: 'card', state: 'on', unit: 'mA' }, current), 1000),
+    voltageAtTerminal(wired),
     voltageAtLoad(wired, given.coilV, isValue(current) ? current.value / 1000 : undefined, voltageWindows[kind]),
   ]
 }
@@ -37,7 +38,11 @@ export function lampExpectations(wired: Wired): Expectation[] {
   const given = { ratedV: values.number('ratedV'), ratedW: values.number('ratedW') }
   const current = loadCurrent(given)
   const frame = { ...signalName(wired), measured: 'load-current', point: 'card', state: 'on', unit: 'A' } as const
-  return [ratedAtCard(wired, expected(frame, current), 1), voltageAtLoad(wired, given.ratedV, isValue(current) ? current.value : undefined)]
+  return [
+    ratedAtCard(wired, expected(frame, current), 1),
+    voltageAtTerminal(wired),
+    voltageAtLoad(wired, given.ratedV, isValue(current) ? current.value : undefined),
+  ]
 }
 
 /** The output of the card carries its rated current at most. */
@@ -48,6 +53,21 @@ function ratedAtCard({ ofCard }: Wired, it: Expectation, perA: number): Expectat
   return { ...it, high: rated.value * perA, restsOn: together(it.restsOn, limitsRestOn(rated)) }
 }
 
+function dropOfOutput({ ofCard }: Wired): Stated | undefined {
+  const rating = outputRatings.get(ofCard.number('ratedA')?.value ?? 0)
+  return ofCard.number('dropV') ?? (rating && generic(rating.dropV))
+}
+
+/** What the output of the card gives, between its drop and the whole supply. */
+function voltageAtTerminal(wired: Wired): Expectation {
+  const { supplyV } = wired
+  const frame = { ...signalName(wired), measured: 'output-voltage', point: 'terminal', state: 'on', unit: 'V' } as const
+  return expected(frame, outputVoltage({ supplyV, dropV: dropOfOutput(wired) }), (low) => ({
+    low,
+    high: supplyV === undefined ? low : numberOf(supplyV),
+  }))
+}
+
 /** Voltage at a load while its output is on: what supply, card and cable leave, against what the load is made for. */
 function voltageAtLoad(
   wired: Wired,
@@ -55,9 +75,8 @@ function voltageAtLoad(
   loadCurrentA: number | undefined,
   usual?: { low: Stated; high: Stated },
 ): Expectation {
-  const { values, ofCard, supplyV } = wired
-  const rating = outputRatings.get(ofCard.number('ratedA')?.value ?? 0)
-  const dropV = ofCard.number('dropV') ?? (rating && generic(rating.dropV))
+  const { values, supplyV } = wired
+  const dropV = dropOfOutput(wired)
   const result = loadVoltage({ supplyV, dropV, loadCurrentA, lengthM: values.number('cableLengthM'), resistanceOhmPerKm: ohmPerKm(wired) })
   const found = expected({ ...signalName(wired), measured: 'load-voltage', point: 'device', state: 'on', unit: 'V' }, result)
   const [low, high] = [values.number('lowestShare') ?? (usual && generic(usual.low)), values.number('highestShare') ?? (usual && generic(usual.high))]

@@ -23,6 +23,15 @@ export const outputRatings: ReadonlyMap<number, OutputRating> = new Map(
   ).map(([ratedA, highestA, leakageMa]) => [ratedA, { highestA: memory(highestA), dropV: memory(3), leakageMa: memory(leakageMa) }]),
 )
 
+/** Least voltage in V at the terminal of an output that is on. */
+export const outputVoltage = law({
+  formula: 'U = Uₛ − U_d',
+  unit: 'V',
+  inputs: ['supplyV', 'dropV'],
+  conflict: ({ supplyV, dropV }) => (dropV > supplyV ? 'the output drops more than the `supply`' : undefined),
+  value: ({ supplyV, dropV }) => supplyV - dropV,
+})
+
 /** Voltage in V at a load, with the cable there and back; `length` one way. */
 export const loadVoltage = law({
   formula: 'U = Uₛ − U_d − 2·I·L·r/1000',

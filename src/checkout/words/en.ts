@@ -24,6 +24,7 @@ export const en: CheckoutWords = {
     'counts-per-turn': 'counts in one turn',
     'coil-resistance': 'resistance of the coil, cold',
     'load-current': 'current',
+    'output-voltage': 'output terminal to 0 V',
     'load-voltage': 'voltage at the load',
     'winding-balance': 'difference between windings',
     'synchronous-speed': 'speed',

@@ -24,6 +24,7 @@ export const es: CheckoutWords = {
     'counts-per-turn': 'cuentas en una vuelta',
     'coil-resistance': 'resistencia de la bobina en frío',
     'load-current': 'corriente',
+    'output-voltage': 'borne de salida a 0 V',
     'load-voltage': 'tensión en la carga',
     'winding-balance': 'diferencia entre devanados',
     'synchronous-speed': 'velocidad',

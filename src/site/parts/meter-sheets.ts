@@ -30,7 +30,7 @@ const asked: Readonly<Partial<Record<MeterSheet['kind'], readonly Expectation['m
   thermocouple: ['thermovoltage'],
   thermistor: ['element-resistance'],
   encoder: ['frequency', 'counts-per-turn'],
-  output: ['coil-resistance', 'load-current', 'load-voltage'],
+  output: ['coil-resistance', 'load-current', 'output-voltage', 'load-voltage'],
 }
 
 /** The sheet of a device that is no switched input and no load. */
