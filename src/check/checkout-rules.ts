@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts'
 import { cableDropTooHigh } from './rules/cable-drop-too-high.ts'
+import { cableOutOfLine } from './rules/cable-out-of-line.ts'
 import { checkoutDataMissing } from './rules/checkout-data-missing.ts'
 import { contactAgainstPart } from './rules/contact-against-part.ts'
 import { fuseBelowLoad } from './rules/fuse-below-load.ts'
@@ -26,10 +27,12 @@ import { unknownCrossSection } from './rules/unknown-cross-section.ts'
 import { unknownSupply } from './rules/unknown-supply.ts'
 import { unknownTargetMaterial } from './rules/unknown-target-material.ts'
 import { unusedCheckoutValue } from './rules/unused-checkout-value.ts'
+import { valueAgainstDescription } from './rules/value-against-description.ts'
 
 /** The rules about what devices should read. A new one is one line here. */
 export const checkoutRules: readonly Rule[] = [
   cableDropTooHigh,
+  cableOutOfLine,
   checkoutDataMissing,
   contactAgainstPart,
   fuseBelowLoad,
@@ -56,4 +59,5 @@ export const checkoutRules: readonly Rule[] = [
   unknownSupply,
   unknownTargetMaterial,
   unusedCheckoutValue,
+  valueAgainstDescription,
 ]

@@ -1,4 +1,6 @@
 import { hasLimits } from '../../checkout/checkout-of.ts'
+import { isComputed, type Measured } from '../../checkout/expectation.ts'
+import type { CheckoutTechnology } from '../../model/schema/checkout-values.ts'
 import { checkouts, type DeviceCheckout } from '../checkouts.ts'
 import type { Rule } from '../rule.ts'
 
@@ -32,12 +34,24 @@ export const checkoutDataMissing: Rule = {
 
 const mostShown = 3
 
+const mainReading: Readonly<Partial<Record<CheckoutTechnology, Measured>>> = {
+  pt100: 'element-resistance',
+  thermistor: 'element-resistance',
+  thermocouple: 'thermovoltage',
+  'current-loop': 'analogue-signal',
+  'voltage-signal': 'analogue-signal',
+}
+
 /** For the circuit always; for the rest only where nothing at all can be told. */
 function missingFor({ checkout, wired }: DeviceCheckout): string[] {
   // A card that does not go with it and a supply that is not there are reported, and the rest hangs on them.
   const isBroken = wired.some(({ values, ofCard, supply }) => !supply && (values.text('supply') ?? ofCard.text('supply')) !== undefined)
   if (isBroken || checkout.circuits.some(({ refused }) => refused)) return []
   const forCircuit = checkout.circuits.flatMap(({ notComputed = [] }) => notComputed)
-  const forRest = hasLimits(checkout) ? [] : checkout.expectations.flatMap(({ notComputed = [] }) => notComputed)
+  // What such a device is there for counts: that its leads can be told is not enough.
+  const main = mainReading[checkout.technology]
+  const asked = checkout.expectations.filter(({ measured }) => main === undefined || measured === main)
+  const isTold = main === undefined ? hasLimits(checkout) : asked.some(isComputed)
+  const forRest = isTold ? [] : asked.flatMap(({ notComputed = [] }) => notComputed)
   return [...new Set([...forCircuit, ...forRest])]
 }

@@ -2,6 +2,7 @@ import type { Finding } from '../../../src/source/finding.ts'
 import { checkFiles, type Files } from '../example.ts'
 import { seededRandom } from '../random.ts'
 import { cellKinds } from './cells.ts'
+import { checkoutKinds } from './checkouts.ts'
 import { folderKinds } from './folders.ts'
 import { jobKinds } from './jobs.ts'
 import { lockoutKinds } from './lockouts.ts'
@@ -34,6 +35,7 @@ const kinds = [
   ...messageKinds,
   ...lockoutKinds,
   ...jobKinds,
+  ...checkoutKinds,
 ]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */
