@@ -58,6 +58,23 @@ const alwaysFound = [
   'set-up at full speed at once',
   'drawing without a row in the register',
   'lockout or lesson whose file is in capitals',
+  'checkout: supply of the devices ten times as large',
+  'checkout: drop ten times as large',
+  'checkout: gap ten times as large',
+  'checkout: range of light ten times as large',
+  'checkout: set point ten times as large',
+  'checkout: voltage of a coil ten times as large',
+  'checkout: power of a coil ten times as large',
+  'checkout: range of a transmitter in another unit',
+  'checkout: cross-section ten times as large',
+  'checkout: length of a cable a hundred times as large',
+  'checkout: rated speed of a motor a tenth',
+  'checkout: PNP and NPN exchanged',
+  'checkout: analogue signal of another kind',
+  'checkout: name of a value misspelt',
+  'checkout: supply misspelt',
+  'checkout: decimal comma',
+  'checkout: data of two parts exchanged',
 ]
 
 describe('one mistake over the example machine', () => {

@@ -40,6 +40,8 @@ const mainReading: Readonly<Partial<Record<CheckoutTechnology, Measured>>> = {
   thermocouple: 'thermovoltage',
   'current-loop': 'analogue-signal',
   'voltage-signal': 'analogue-signal',
+  'pressure-switch': 'switch-pressure',
+  'temperature-switch': 'switch-temperature',
 }
 
 /** For the circuit always; for the rest only where nothing at all can be told. */

@@ -18,10 +18,9 @@ const withTerminal = 'pages/components/knife-section.mdx'
 
 /** Small machines come with a few pages of the shared content only: they must be quick to check. */
 export function readSeeds(): Seeds {
-  const sound = withContent(
-    'tests/fixtures/sound-machine',
-    /^content\/(?:glossary|lessons\/check-pressure|lessons\/stop|cautions\/(?:dc-bus|live|unexpected))/,
-  )
+  const sound = new Map(
+    withContent('tests/fixtures/sound-machine', /^content\/(?:glossary|lessons\/check-pressure|lessons\/stop|cautions\/(?:dc-bus|live|unexpected))/),
+  ).set('data/checkout.yaml', checkout)
   const slitter = withContent(
     'tests/fixtures/machines/roll-slitter',
     /^content\/(?:content|glossary|cautions|lessons\/(?:stop|check-(?:ind|photo|cyl|process|pulses)))/,
@@ -42,6 +41,30 @@ export function readSeeds(): Seeds {
     ),
   }
 }
+
+/** Every kind of value that checkout.yaml takes, for the few devices of the sound machine. */
+const checkout = `supplies:
+  24V: { from: data sheet, nominalV: 24, lowestV: 20.4, highestV: { value: 26.4, from: measured, source: at rest } }
+cards:
+  DI1: { from: data sheet, supply: 24V, inputType: Type 3, sense: sinking, filterMs: 3, inputCurrentMa: 2.5, inputResistanceOhm: 9600 }
+parts:
+  100-01:
+    technology: pressure-switch
+    from: data sheet
+    output: pnp
+    contact: NO
+    dropV: 2
+    leakageMa: 0.1
+    noLoadCurrentMa: 35
+    lowestSupplyV: 18
+    highestSupplyV: 30
+    fullScaleBar: 10
+    tolerancePercent: 1
+devices:
+  PS-101: { from: measured, setBar: 6, deadBandBar: 0.5, cableLengthM: 12, cableAreaMm2: 0.34, conductor: class 5, fuseA: 2 }
+  PS-102: { from: standard, source: by hand, setBar: 4, deadBandBar: 0.5 }
+  MTR5: { from: data sheet, ratedV: 400, ratedA: 1.9, ratedSpeedPerMin: 1390, frequencyHz: 50, poles: 4 }
+`
 
 const withContent = (machine: string, kept: RegExp): Files =>
   new Map([...readFiles(machine, 'content')].filter(([path]) => !path.startsWith('content/') || kept.test(path)))
