@@ -22,7 +22,7 @@ export function startQuestions(root: HTMLElement, sheet: LessonSheet, words: Lea
   const place = (nodes: readonly HTMLElement[], focus: string | undefined) => {
     live.replaceChildren(...nodes)
     if (focus) live.querySelector<HTMLElement>(focus)?.focus({ preventScroll: true })
-    if (focus) live.scrollIntoView({ block: 'nearest' })
+    if (focus) live.scrollIntoView({ block: 'start' })
   }
   const ask = (focus?: string) => {
     const question = questions[answers.length]
