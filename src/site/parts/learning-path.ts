@@ -1,6 +1,7 @@
 import { askedLessons } from '../../model/asked-lessons.ts'
 import type { Page } from '../../model/machine.ts'
 import { taughtLesson } from '../../model/taught-lesson.ts'
+import { orderOf } from '../../training/order.ts'
 import { address } from '../address.ts'
 import type { Context } from '../context.ts'
 import type { ShownLesson } from '../training/shown-lesson.ts'
@@ -24,16 +25,18 @@ export function pathLessons(context: Context, role: string): ShownLesson[] {
   })
 }
 
-/** The author's order, each lesson behind what it needs: the first that is ready comes next. */
+/** As near to the author's order as needs allow. A need that nobody asks of the role does not count here. */
 function inOrder(lessons: readonly Page<'lessons'>[]): Page<'lessons'>[] {
-  const here = new Set(lessons.map(({ name }) => name))
-  const [ordered, placed] = [[] as Page<'lessons'>[], new Set<string>()]
-  const isReady = ({ name, frontmatter: { needs = [], needsSignedOff = [] } }: Page<'lessons'>) =>
-    !placed.has(name) && [...needs, ...needsSignedOff].every((need) => placed.has(need) || !here.has(need))
-  for (let next = lessons.find(isReady); next; next = lessons.find(isReady)) {
-    ordered.push(next)
-    placed.add(next.name)
-  }
-  // The check refuses circles of needs; what stands in one would come last.
-  return [...ordered, ...lessons.filter(({ name }) => !placed.has(name))]
+  const byName = new Map(lessons.map((lesson) => [lesson.name, lesson]))
+  const here = (names: readonly string[] = []) => names.filter((name) => byName.has(name))
+  const found = orderOf(
+    lessons.map(({ name, frontmatter: { minutes, needs, needsSignedOff } }) => ({
+      id: name,
+      minutes,
+      needs: here(needs),
+      needsSignedOff: here(needsSignedOff),
+    })),
+  )
+  // The check refuses loops of needs; a preview shows the path in spite of them.
+  return 'order' in found ? found.order.flatMap((name) => byName.get(name) ?? []) : [...lessons]
 }

@@ -1,11 +1,12 @@
 import type { Page } from '../../model/machine.ts'
+import { passMark } from '../../model/pass-mark.ts'
 import { contentHash, taughtLesson } from '../../model/taught-lesson.ts'
 import type { LessonSheet, SheetQuestion } from './lesson-sheet.ts'
 
 /** The questions of a lesson in a language. Words that are not translated stand in the language of the lesson: `isTranslated` says so. */
 export function lessonSheetOf(page: Page<'lessons'>, language: string): { sheet: LessonSheet; isTranslated: boolean } {
   const { name, frontmatter } = page
-  const { revision, passPercent = 100, questions = [], practical = [] } = frontmatter
+  const { revision, questions = [], practical = [] } = frontmatter
   const translation = page.translations.get(language)?.frontmatter
   const said = translation?.questions
   // Words in another number than the questions and answers would stand at the wrong ones.
@@ -29,7 +30,7 @@ export function lessonSheetOf(page: Page<'lessons'>, language: string): { sheet:
       lesson: name,
       revision,
       ...(hash === undefined ? {} : { contentHash: hash }),
-      passPercent,
+      passPercent: passMark(page) ?? 100,
       questions: asked,
       practical: practicalWords ?? practical,
       needsSignOff: taughtLesson(page).needsSignOff,
