@@ -22,8 +22,7 @@ export type PackageFormat = (typeof packageFormats)[number]
 
 export function launchPage({ format, language, lesson, title, page, asks, remark, words, said, assets }: LaunchPage): string {
   const data = Object.entries({ format, lesson, ...said }).map(([name, value]) => ` data-${name}="${escaped(value)}"`)
-  const button = (name: 'done' | 'again' | 'close', hidden: boolean) =>
-    `<button type="button" data-act="${name}"${hidden ? ' hidden' : ''}>${escaped(words[name])}</button>`
+  const button = (name: 'done' | 'again' | 'close') => `<button type="button" data-act="${name}" hidden>${escaped(words[name])}</button>`
   return `<!doctype html>
 <html lang="${escaped(language)}">
 <head>
@@ -38,9 +37,9 @@ export function launchPage({ format, language, lesson, title, page, asks, remark
 <header class="launch-bar" data-launch${data.join('')}>
 <p class="launch-title">${escaped(title)}</p>
 <p class="launch-status" role="status"></p>
-${remark === undefined ? '' : `<p class="launch-remark">${escaped(remark)}</p>\n`}<p class="launch-acts"><a href="${escaped(page)}" target="lesson">${escaped(words.back)}</a>${asks ? '' : button('done', true)}${button('again', true)}${button('close', false)}</p>
+${remark === undefined ? '' : `<p class="launch-remark">${escaped(remark)}</p>\n`}<p class="launch-acts"><a href="${escaped(page)}" target="lesson">${escaped(words.back)}</a>${asks ? '' : button('done')}${button('again')}${button('close')}</p>
 </header>
-<main class="launch-lesson"><iframe name="lesson" title="${escaped(title)}" src="${escaped(page)}"></iframe></main>
+<main class="launch-lesson"><iframe name="lesson" title="${escaped(title)}" data-src="${escaped(page)}"></iframe></main>
 </body>
 </html>
 `

@@ -1,5 +1,6 @@
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import { load, save } from '../store.ts'
+import { officeAround } from './report-to/office.ts'
 
 /** The answers that were chosen, a list a question; questions that are still open have none. */
 export type Answers = readonly (readonly number[])[]
@@ -11,7 +12,8 @@ const keyOf = ({ lesson, revision }: LessonSheet) => ['fettle', document.documen
 
 export function keptAnswers(sheet: LessonSheet): Answers {
   try {
-    const { atMs, answers } = JSON.parse(load(keyOf(sheet)) ?? '{}')
+    const office = officeAround(window)
+    const { atMs, answers } = JSON.parse((office ? office.answers.get(keyOf(sheet)) : load(keyOf(sheet))) ?? '{}')
     const ageMs = Date.now() - Number(atMs)
     const isWhole = Array.isArray(answers) && answers.length <= sheet.questions.length && answers.every((it, index) => isChoice(it, sheet, index))
     return isWhole && ageMs >= 0 && ageMs < keptForMs ? answers : []
@@ -22,7 +24,10 @@ export function keptAnswers(sheet: LessonSheet): Answers {
 }
 
 export function keepAnswers(sheet: LessonSheet, answers: Answers): void {
-  save(keyOf(sheet), answers.length === 0 ? undefined : JSON.stringify({ atMs: Date.now(), answers }))
+  const kept = answers.length === 0 ? undefined : JSON.stringify({ atMs: Date.now(), answers })
+  const office = officeAround(window)
+  if (office) office.answers.set(keyOf(sheet), kept ?? '{}')
+  else save(keyOf(sheet), kept)
 }
 
 function isChoice(value: unknown, { questions }: LessonSheet, index: number): boolean {

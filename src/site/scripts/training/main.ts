@@ -1,5 +1,7 @@
 import { learningWords } from '../../words/learning.ts'
 import { openStore } from './open-store.ts'
+import { officeAround } from './report-to/office.ts'
+import { startInOffice } from './start-in-office.ts'
 import { startLessonEnd } from './start-lesson-end.ts'
 import { startPath } from './start-path.ts'
 import { startRecords } from './start-records.ts'
@@ -9,7 +11,10 @@ const words = learningWords(lang)
 const machineId = dataset.machine
 if (words && machineId !== undefined) {
   const page = { words, machineId, store: openStore(machineId) }
-  for (const root of document.querySelectorAll<HTMLElement>('[data-lesson-end]')) startLessonEnd(root, page)
+  const office = officeAround(window)
+  for (const root of document.querySelectorAll<HTMLElement>('[data-lesson-end]'))
+    if (office) startInOffice(root, office, words)
+    else startLessonEnd(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-path]')) startPath(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-records]')) startRecords(root, page)
 }

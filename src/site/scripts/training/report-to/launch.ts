@@ -47,30 +47,37 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     return told
   }
 
-  if (!system) {
-    if (status) status.textContent = label('nobody')
-    status?.classList.add('launch-refused')
-    if (close) close.hidden = true
-    return
-  }
-  await tell(
-    () => system.start(),
-    () => label('open'),
-  )
-  restore(lesson, system.kept())
-  lesson.addEventListener('load', () => void system.keep(pageIn(lesson)))
-  const report = (result: LessonResult) =>
+  const started =
+    system &&
     tell(
-      () => system.report(result),
-      (told) => resultText(told, result, label),
+      () => system.start(),
+      () => label('open'),
     )
+  if (!started && status) {
+    status.textContent = label('nobody')
+    status.classList.add('launch-refused')
+  }
+  const report = async (result: LessonResult): Promise<Told> => {
+    await started
+    return system
+      ? tell(
+          () => system.report(result),
+          (told) => resultText(told, result, label),
+        )
+      : { told: 'kept' }
+  }
   offerOffice(window, {
+    answers: new Map(),
     async report(of, result) {
       if (of === bar.dataset.lesson) return report(result)
       if (status) status.textContent = label('other')
       return { told: 'kept' }
     },
   })
+  // Only now: the lesson looks for the office when it opens.
+  lesson.src = lesson.dataset.src ?? ''
+  if (!system) return
+  if (close) close.hidden = false
   if (done) {
     done.hidden = false
     done.addEventListener('click', () => void report({ completed: true, durationS: sinceStartS() }))
@@ -89,6 +96,9 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     if (address) location.href = address
   })
   window.addEventListener('pagehide', () => void finish())
+  await started
+  restore(lesson, system.kept())
+  lesson.addEventListener('load', () => void system.keep(pageIn(lesson)))
 }
 
 function resultText(told: Told, { score }: LessonResult, label: (name: string) => string): string {

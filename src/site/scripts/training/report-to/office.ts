@@ -3,6 +3,8 @@ import type { Told } from './office-system.ts'
 
 /** What the launch page of a package offers to the lesson in its frame. */
 export interface Office {
+  /** Answers to questions by lesson, until the lesson is closed: a page that is opened again goes on with them, and no one else finds them. */
+  answers: Map<string, string>
   /** `lesson`: its id. A result of another lesson than the one that was opened is not told. */
   report(lesson: string, result: LessonResult): Promise<Told>
 }
