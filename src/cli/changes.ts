@@ -7,6 +7,7 @@ import { reportChangesPage } from '../report/changes-page.ts'
 import { reportChangesText } from '../report/changes-text.ts'
 import type { ChangesReport } from '../report/changes-words.ts'
 import { type Options, UsageError } from './options.ts'
+import { retrainingIn } from './retraining.ts'
 import { openRevisions, type Revisions } from './revisions.ts'
 
 export async function run(options: Options): Promise<number> {
@@ -16,7 +17,14 @@ export async function run(options: Options): Promise<number> {
     process.stderr.write(`fettle changes: ${opened.refused}\n`)
     return 2
   }
-  const report = reportOf(opened)
+  const compared = reportOf(opened)
+  const records = options.get('records')
+  const found = records === undefined ? {} : retrainingIn(records, opened, compared)
+  if ('refused' in found) {
+    process.stderr.write(`fettle changes: ${found.refused}\n`)
+    return 2
+  }
+  const report = { ...compared, ...found }
   const text = await written(report, options.get('format'))
   const out = options.get('out')
   if (out === undefined) process.stdout.write(text)

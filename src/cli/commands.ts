@@ -81,6 +81,7 @@ export const commands: Readonly<Record<string, Command>> = {
     options: {
       format: { value: 'form', oneOf: ['text', 'json', 'html'], help: 'text (default), json or html' },
       out: { value: 'file', help: 'where the report goes (default: the screen)' },
+      records: { value: 'file', help: 'records of training (.jsonl): name who has to be trained again because of a change' },
       serial: { ...serial, help: 'compare this unit only (default: all units, or the unit of a release)' },
       shared,
     },

@@ -15,6 +15,7 @@ import {
   type ToldChange,
   totalWords,
 } from './changes-words.ts'
+import { personWords, reasonWords, retrainingAsk, retrainingRemarks, retrainingTotal, type ToldPerson, type ToldRetraining } from './retraining.ts'
 import { shownCharacters } from './visible.ts'
 
 /**
@@ -22,7 +23,7 @@ import { shownCharacters } from './visible.ts'
  * tick beside each page that has to be compared. `style`: the text of its style sheet.
  */
 export function reportChangesPage(report: ChangesReport, style: string): string {
-  const { old, now, changes, remarks, notCompared } = report
+  const { old, now, changes, remarks, notCompared, retraining } = report
   const groups = byGroup(changes)
   const facts = [...remarks, ...notComparedLines(notCompared)]
   const title = `${now.model}: what changed from revision ${old.revision} to ${now.revision}`
@@ -38,10 +39,11 @@ export function reportChangesPage(report: ChangesReport, style: string): string 
 <main>
 <dl class="plate">${plate(old, now)}</dl>
 <h1>What the new revision touches</h1>
-<p>${safe(totalWords(report))}.</p>
+<p>${safe(totalWords(report))}.</p>${retraining ? `\n<p><a href="#retraining">${safe(retrainingTotal(retraining))}</a>.</p>` : ''}
 ${groups.length > 0 ? `<ul class="counts">${groups.map(({ group, own }) => `<li><a class="${group}" href="#${group}"><b>${own.length}</b> ${safe(groupWords[group].title)}</a></li>`).join('')}</ul>` : '<p class="none">Both revisions say the same.</p>'}
 ${facts.length > 0 ? `<ul class="remarks">${facts.map((fact) => `<li>${marked(fact)}</li>`).join('')}</ul>` : ''}
 ${groups.map(({ group, own }) => section(group, own)).join('\n')}
+${retraining ? retrainingSection(retraining) : ''}
 <p class="end">Compared are the lists of the machine, not the drawings themselves. Whether a page is still right, only a person can say who knows the machine.</p>
 </main>
 </body>
@@ -60,6 +62,20 @@ function section(group: ChangeGroup, own: readonly ToldChange[]): string {
   return `<section class="group group-${group}" id="${group}">
 <header><h2>${safe(title)}</h2><p>${safe(ask)}</p></header>
 ${own.map(article).join('\n')}
+</section>`
+}
+
+function retrainingSection(retraining: ToldRetraining): string {
+  const lesson = ({ title, lesson, revision, reasons }: ToldPerson['lessons'][number]) =>
+    `<li>${safe(title)} <span class="thing">${safe(`${lesson}, revision ${revision}`)}</span>${reasons.map((reason) => `<small>${marked(reasonWords(reason))}</small>`).join('')}</li>`
+  const people = retraining.people.map(
+    (person) =>
+      `<article class="change"><h3>${safe(personWords(person))}</h3><ul class="pages">${person.lessons.map(lesson).join('')}</ul></article>`,
+  )
+  const remarks = retrainingRemarks(retraining).map((remark) => `<p>${marked(remark)}</p>`)
+  return `<section class="group" id="retraining">
+<header><h2>Who has to be trained again</h2><p>${safe(retrainingAsk)}</p>${remarks.join('')}</header>
+${people.length > 0 ? people.join('\n') : '<p class="none">Nobody, by these records.</p>'}
 </section>`
 }
 

@@ -15,6 +15,7 @@ import {
   type ToldChange,
   totalWords,
 } from './changes-words.ts'
+import { retrainingText, retrainingTotal } from './retraining.ts'
 import { oneLine } from './visible.ts'
 
 /** Places of a file that are shown; the JSON form has them all. */
@@ -22,14 +23,15 @@ const mostPlaces = 3
 
 /** Changes as a person reads them: the dangerous ones first, below each what it was and is, and the pages that speak of it. */
 export function reportChangesText(report: ChangesReport): string {
-  const { old, now, changes, notCompared, remarks } = report
+  const { old, now, changes, notCompared, remarks, retraining } = report
   const parts = [
     [`old: ${revisionWords(old)}`, `new: ${revisionWords(now)}`, ...[...remarks, ...notComparedLines(notCompared)].map(oneLine)].join('\n'),
     ...byGroup(changes).flatMap(({ group, own }) => {
       const { title, ask } = groupWords[group]
       return [`${title} (${own.length})\n${ask}`, ...own.map(changeLines)]
     }),
-    totalWords(report),
+    ...(retraining ? [retrainingText(retraining)] : []),
+    [totalWords(report), ...(retraining ? [oneLine(retrainingTotal(retraining))] : [])].join('\n'),
   ]
   return `${parts.join('\n\n')}\n`
 }

@@ -4,6 +4,7 @@ import type { NotCompared } from '../changes/not-compared.ts'
 import type { Revision } from '../changes/records.ts'
 import type { Relation, SpeakingPage } from '../changes/speaking-pages.ts'
 import type { Place } from '../source/place.ts'
+import type { ToldRetraining } from './retraining.ts'
 import { where } from './short.ts'
 
 /** A change and the pages that speak of it. */
@@ -19,6 +20,8 @@ export interface ChangesReport extends Omit<Comparison, 'changes'> {
   pagesOf: 'old' | 'new' | undefined
   /** What else the reader must know before the changes. */
   remarks: readonly string[]
+  /** By records of training, where they were given. */
+  retraining?: ToldRetraining
 }
 
 /** Heading of a group, and what it asks for. */

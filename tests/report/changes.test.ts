@@ -122,7 +122,7 @@ Part, text, reaction, quantity or value is another one.
 test('changes as JSON leave no field out', () => {
   const { format, changes, notCompared, pagesOf, ...rest } = JSON.parse(reportChangesJson(report))
   expect(format).toBe('fettle-changes-1')
-  expect(Object.keys(rest)).toEqual(['old', 'new', 'remarks'])
+  expect(Object.keys(rest)).toEqual(['old', 'new', 'remarks', 'retraining'])
   expect(pagesOf).toBe('new')
   expect(notCompared.slice(0, 2)).toEqual([
     { side: 'old', thing: 'signal', extent: 'list', ids: [], place: null },
