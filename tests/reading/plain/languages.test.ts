@@ -27,6 +27,8 @@ describe('a Spanish step', () => {
     'Desenrosque y retire el tapón.',
     'Arranque el motor y déjelo funcionar 5 minutos.',
     'Quite el aceite con un paño y vigile el nivel.',
+    'Diga a otra persona dónde trabaja.',
+    'Decida si el remedio necesita una herramienta.',
   ])('that is fine: %s', (text) => {
     expect(step(text)).toEqual([])
   })
@@ -41,6 +43,7 @@ describe('a Spanish step', () => {
     ['La válvula es abierta por el operador.', 'passive: es abierta'],
     ['El filtro debe ser sustituido cada 500 horas.', 'passive: ser sustituido'],
     ['La válvula se abre.', 'no-command: La válvula se abre.'],
+    ['La persona decide si sigue.', 'no-command: La persona decide si sigue.'],
     ['La tapa está cerrada.', 'no-command: La tapa está cerrada.'],
     ['Comprobación del nivel de aceite.', 'no-command: Comprobación del nivel de aceite.'],
     ['Una persona cualificada mide la tensión.', 'no-command: Una persona cualificada mide la tensión.'],

@@ -39,8 +39,8 @@ export const imperatives = wordSet(`
   abra accione acerque acople active actualice acuda afloje agarre agregue agite ajuste alinee alimente almacene amarre anote anule apague aplique
   apoye apriete arranque asegure asegurese ate atornille aumente avise baje barra bloquee borre busque calibre calcule cambie caliente cargue centre
   cepille cierre clasifique coja coloque coma compare compense complete compruebe conecte confirme conozca conserve consulte continue controle
-  corrija corte cuelgue cuente cubra cumpla de defina deje deposite desactive desacople desatornille descargue desbloquee desconecte desenchufe
-  desenergice desengrase deseche desinfecte deslice desmonte despresurice detenga determine devuelva dirija drene eche ejecute eleve elija elimine
+  corrija corte cuelgue cuente cubra cumpla de decida defina deje deposite desactive desacople desatornille descargue desbloquee desconecte desenchufe
+  desenergice desengrase deseche desinfecte deslice desmonte despresurice detenga determine devuelva diga dirija drene eche ejecute eleve elija elimine
   empiece empuje encienda enchufe energice engrase enjuague enrolle ensamble entregue enrosque envie escriba escuche espere evite examine extraiga
   exprima fije firme fijese gire golpee guarde haga identifique informe impida imprima incline indique inicie inserte inspeccione instale intente
   intercambie introduzca invierta ice inunde lave lea levante libere lije limpie llame lleve llene llegue localice lubrique mantenga marque mezcle
