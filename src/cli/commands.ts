@@ -148,6 +148,23 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./expect.ts'),
   },
+  train: {
+    summary: 'cut the lessons of a role into sessions, without those that a person has done',
+    words: ['<folder>'],
+    options: {
+      role: { value: 'role', help: 'role of training.yaml' },
+      done: { value: 'lessons', help: 'lessons that are done: "machine-tour,stop-and-lock"' },
+      session: { value: 'minutes', help: 'longest session (default: from training.yaml, else 45)' },
+      records: { value: 'file', help: 'records of training (.jsonl): what holds in them is done' },
+      person: { value: 'id', help: 'whose records count (default: the only person in them)' },
+      format: { value: 'form', oneOf: ['text', 'json', 'csv'], help: 'text (default), json or csv' },
+      language: { value: 'code', help: 'language of the text (default: the source language)' },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./train.ts'),
+  },
   explain: {
     summary: 'say what a rule checks, why, and where it comes from',
     words: ['[rule]'],

@@ -69,11 +69,14 @@ export function createContext(input: SiteInput, here: SitePage): Context {
       if (found === undefined || !term) throw new Error(`the term ${id} has no language`)
       return { ...term, language: found }
     },
-    titleOf(page) {
-      const translated = page.translations.get(language)
-      return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: page.language }
-    },
+    titleOf: (page) => titleIn(page, language),
   }
+}
+
+/** The title of a page in a language, or in its own where it is not translated. */
+export function titleIn(page: AnyPage, language: string): Spoken {
+  const translated = page.translations.get(language)
+  return translated ? { text: translated.frontmatter.title, language } : { text: page.frontmatter.title, language: page.language }
 }
 
 /** The `lang` of a text that is in another language than the page; undefined where it is in the same. */

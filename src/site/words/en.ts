@@ -3,6 +3,7 @@ import { enLockout } from './en-lockout.ts'
 import { instructionsEn } from './instructions.ts'
 import { learningEn } from './learning.ts'
 import { meterEn } from './meter.ts'
+import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
 import { safetyEn } from './safety/en.ts'
 import { setUpEn } from './set-up.ts'
@@ -12,6 +13,7 @@ export const en = {
   ...enHazards,
   ...instructionsEn,
   ...learningEn,
+  ...planningEn,
   ...meterEn,
   ...readingEn,
   ...safetyEn,

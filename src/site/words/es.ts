@@ -4,6 +4,7 @@ import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
 import { learningEs } from './learning.ts'
 import { meterEs } from './meter.ts'
+import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
 import { safetyEs } from './safety/es.ts'
 import { setUpEs } from './set-up.ts'
@@ -13,6 +14,7 @@ export const es: Labels = {
   ...esHazards,
   ...instructionsEs,
   ...learningEs,
+  ...planningEs,
   ...meterEs,
   ...readingEs,
   ...safetyEs,
