@@ -4,9 +4,12 @@ import { readPages } from '../../model/prose/read-text.ts'
 import type { Rule } from '../rule.ts'
 
 /** A fast reader of English prose; the mean of adults is 238 words a minute (Brysbaert 2019, from memory). */
-const fastWordsPerMinute = 350
+const fastWordsPerMinute = 300
 /** Time to read and answer a question, from common practice. */
 const minutesPerQuestion = 0.5
+/** Least time to show a step at the machine, and to show a task to the person who judges it. */
+const minutesPerStep = 0.25
+const minutesPerTask = 2
 /** A slow reader who looks at the machine in between, reads about a word a second and needs ten minutes to begin. */
 const slowWordsPerMinute = 40
 const slowMinutesPerQuestion = 4
@@ -33,20 +36,28 @@ export const implausibleMinutes: Rule = {
       const { minutes } = lesson.frontmatter
       if (minutes >= least && minutes <= most) continue
       yield {
-        message: minutes < least ? `${inMinutes(minutes)} is too short to read this lesson` : `${inMinutes(minutes)} is long for this lesson`,
+        message: minutes < least ? `${inMinutes(minutes)} is too short for this lesson` : `${inMinutes(minutes)} is long for this lesson`,
         place: lesson.placeOf(['minutes']),
-        note: `it has ${count} words and ${lesson.frontmatter.questions?.length ?? 0} questions: ${Number.isFinite(most) ? `${least} to ${inMinutes(most)}` : `${inMinutes(least)} or more`} would go with them`,
+        note: `it has ${count} words and ${lesson.frontmatter.questions?.length ?? 0} questions${tasksOf(lesson)}: ${Number.isFinite(most) ? `${least} to ${inMinutes(most)}` : `${inMinutes(least)} or more`} would go with them`,
         help: minutes < least ? 'raise the minutes, or split the lesson' : 'lower the minutes, or say under `mode` that it is shown or practised',
       }
     }
   },
 }
 
+const tasksOf = ({ frontmatter: { practical } }: Page<'lessons'>) =>
+  practical ? `, and ${practical.length} task${practical.length === 1 ? '' : 's'} to show` : ''
+
 const inMinutes = (minutes: number) => `${minutes} minute${minutes === 1 ? '' : 's'}`
 
 /** From a fast reader to a slow one; how long a lesson takes that is shown, practised or judged, its words do not tell. */
-function plausible({ frontmatter: { mode, questions = [] } }: Page<'lessons'>, words: number): [least: number, most: number] {
-  const least = Math.ceil(words / fastWordsPerMinute + questions.length * minutesPerQuestion)
+function plausible(
+  { frontmatter: { mode, questions = [], practical = [] }, elements }: Page<'lessons'>,
+  words: number,
+): [least: number, most: number] {
+  const shown = mode === 'demonstrate' || mode === 'practise' ? elements('Step').length : 0
+  const tasks = practical.length * minutesPerTask
+  const least = Math.ceil(words / fastWordsPerMinute + shown * minutesPerStep + questions.length * minutesPerQuestion + tasks)
   const most = Math.ceil(slowStartMinutes + words / slowWordsPerMinute + questions.length * slowMinutesPerQuestion)
   return [least, mode === 'read' ? most : Number.POSITIVE_INFINITY]
 }

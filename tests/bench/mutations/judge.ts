@@ -5,6 +5,7 @@ import { cellKinds } from './cells.ts'
 import { checkoutKinds } from './checkouts.ts'
 import { folderKinds } from './folders.ts'
 import { jobKinds } from './jobs.ts'
+import { lessonKinds } from './lessons.ts'
 import { lockoutKinds } from './lockouts.ts'
 import { messageKinds } from './messages.ts'
 import type { Mistake } from './mistake.ts'
@@ -36,6 +37,7 @@ const kinds = [
   ...lockoutKinds,
   ...jobKinds,
   ...checkoutKinds,
+  ...lessonKinds,
 ]
 
 /** The mistakes of a seed, each one alone over the same machine. The same seed gives the same mistakes. */
