@@ -27,6 +27,7 @@ export const address = {
   procedures: 'procedures.html',
   manual: 'manual.html',
   glossary: 'glossary.html',
+  lookup: 'lookup.html',
   about: 'about.html',
   tag: (tag: string) => `tags/${slug(tag)}.html`,
   alarm: (number: string) => `alarms/${slug(number)}.html`,

@@ -32,6 +32,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
     'head.js': 'scripts/head.ts',
     'site.js': 'scripts/site.ts',
     'search-ui.js': 'scripts/search/main.ts',
+    'lookup.js': 'scripts/lookup.ts',
     'meter.js': 'scripts/meter/main.ts',
     'training.js': 'scripts/training/main.ts',
   }

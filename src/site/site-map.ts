@@ -7,7 +7,20 @@ import { address } from './address.ts'
 /** What a page of the site shows. Ids are looked up in the machine when the page is rendered. */
 export type View =
   | {
-      kind: 'start' | 'search' | 'devices' | 'alarms' | 'parts' | 'drawings' | 'lessons' | 'lockouts' | 'procedures' | 'manual' | 'glossary' | 'about'
+      kind:
+        | 'start'
+        | 'search'
+        | 'devices'
+        | 'alarms'
+        | 'parts'
+        | 'drawings'
+        | 'lessons'
+        | 'lockouts'
+        | 'procedures'
+        | 'manual'
+        | 'glossary'
+        | 'lookup'
+        | 'about'
     }
   | { kind: 'device'; tag: string }
   | { kind: 'alarm'; number: string }
@@ -44,7 +57,20 @@ export function planSite(machine: Machine, graph: Graph): SitePage[] {
 }
 
 function planViews(machine: Machine, graph: Graph): [string, View][] {
-  const plain = ['search', 'devices', 'alarms', 'parts', 'drawings', 'lessons', 'lockouts', 'procedures', 'manual', 'glossary', 'about'] as const
+  const plain = [
+    'search',
+    'devices',
+    'alarms',
+    'parts',
+    'drawings',
+    'lessons',
+    'lockouts',
+    'procedures',
+    'manual',
+    'glossary',
+    'lookup',
+    'about',
+  ] as const
   return [
     [address.start, { kind: 'start' }],
     ...plain.map((kind): [string, View] => [address[kind], { kind }]),

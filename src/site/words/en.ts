@@ -2,6 +2,7 @@ import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { instructionsEn } from './instructions.ts'
 import { learningEn } from './learning.ts'
+import { lookupEn } from './lookup.ts'
 import { meterEn } from './meter.ts'
 import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
@@ -14,6 +15,7 @@ export const en = {
   ...instructionsEn,
   ...learningEn,
   ...planningEn,
+  ...lookupEn,
   ...meterEn,
   ...readingEn,
   ...safetyEn,

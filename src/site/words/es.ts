@@ -3,6 +3,7 @@ import { esLockout } from './es-lockout.ts'
 import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
 import { learningEs } from './learning.ts'
+import { lookupEs } from './lookup.ts'
 import { meterEs } from './meter.ts'
 import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
@@ -15,6 +16,7 @@ export const es: Labels = {
   ...instructionsEs,
   ...learningEs,
   ...planningEs,
+  ...lookupEs,
   ...meterEs,
   ...readingEs,
   ...safetyEs,
