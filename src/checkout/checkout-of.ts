@@ -4,6 +4,7 @@ import type { Device, Machine, Signal } from '../model/machine.ts'
 import { type CheckoutTechnology, checkoutOfTechnology } from '../model/schema/checkout-values.ts'
 import type { OutputCircuit } from '../signals/fault/output-rows.ts'
 import type { RefusalId } from '../signals/refusals.ts'
+import type { ThermocoupleType } from '../signals/thermocouple-coefficients.ts'
 import { analogueExpectations } from './analogue.ts'
 import { type CircuitOf, circuitOf } from './circuit-of.ts'
 import { type Expectation, isComputed, limitsRestOn, stated } from './expectation.ts'
@@ -22,6 +23,8 @@ export interface Checkout extends CircuitOf {
   supply: CheckoutSupply | undefined
   /** One for each switched input, in the order of the I/O list; `circuit` above is that of the first. */
   circuits: readonly (CircuitOf & { signal: Signal })[]
+  /** Of a thermocouple: its type. */
+  thermocouple?: ThermocoupleType
   /** Loads on plain outputs, as their fault rows take them. */
   outputs: readonly { signal: Signal; circuit: OutputCircuit }[]
   /** First what holds for the device itself, then signal by signal. */
@@ -47,12 +50,14 @@ export function checkoutOf(device: Device, machine: Machine, graph: Graph, measu
     return circuit && it.signal ? [{ ...circuit, signal: it.signal, wired: it }] : []
   })
   const [main] = circuits
+  const couple = first.values.choice('thermocouple')
   return {
     technology,
     ...(main?.circuit ? { circuit: main.circuit } : {}),
     ...(main?.notComputed ? { notComputed: main.notComputed } : {}),
     ...(main?.refused ? { refused: main.refused } : {}),
     supply: first.supply,
+    ...(technology === 'thermocouple' && couple ? { thermocouple: couple } : {}),
     circuits: circuits.map(({ wired: _, ...rest }) => rest),
     outputs: wired.flatMap((it) => {
       const circuit = outputCircuitOf(it, technology)

@@ -8,7 +8,6 @@ import { thermocouples } from '../signals/thermocouple.ts'
 import type { Checkout } from './checkout-of.ts'
 import { type Expectation, isValue } from './expectation.ts'
 import type { Taken } from './reading.ts'
-import type { Values } from './values-of.ts'
 
 const measuredBy: Readonly<Partial<Record<Checkout['technology'], Expectation['measured']>>> = {
   pt100: 'element-resistance',
@@ -22,8 +21,7 @@ const measuredBy: Readonly<Partial<Record<Checkout['technology'], Expectation['m
  */
 export function meaningOf(
   { quantity, point }: Taken,
-  { technology, expectations }: Checkout,
-  values: Values,
+  { technology, expectations, thermocouple }: Checkout,
   terminalC?: number,
 ): { value: number; unit: string } | undefined {
   const measured = measuredBy[technology] ?? 'analogue-signal'
@@ -44,10 +42,8 @@ export function meaningOf(
           betaK: given('betaK'),
           referenceC: given('referenceC'),
         })
-      case 'thermocouple': {
-        const type = values.choice('thermocouple')
-        return type && thermocouples[type].temperature({ terminalMv: read.value, terminalC: terminalC ?? given('terminalC') })
-      }
+      case 'thermocouple':
+        return thermocouple && thermocouples[thermocouple].temperature({ terminalMv: read.value, terminalC: terminalC ?? given('terminalC') })
       default:
         return valueOfSignal({ signal: read.value, signalLow: low.value, signalHigh: high.value, rangeLow: low.at?.value, rangeHigh: high.at?.value })
     }

@@ -3,7 +3,6 @@ import type { Checkout } from '../checkout/checkout-of.ts'
 import type { Expectation } from '../checkout/expectation.ts'
 import { coldJunctionIn, isColdJunction, meaningOf } from '../checkout/meaning.ts'
 import { judgeTaken, loopStateOf, observationsOf, type Taken } from '../checkout/reading.ts'
-import { valuesOfDevice } from '../checkout/values-of.ts'
 import type { CheckoutWords } from '../checkout/words/words.ts'
 import type { Device, Machine } from '../model/machine.ts'
 import { speak } from '../model/words.ts'
@@ -106,8 +105,7 @@ function readingLines(taken: Taken, told: Told): string[] {
 }
 
 /** What a reading stands for, with the temperature of the terminals that was taken too. */
-export const meaningIn = ({ device, machine, checkout, taken }: Told, it: Taken) =>
-  meaningOf(it, checkout, valuesOfDevice(device, machine), coldJunctionIn(taken, checkout))
+export const meaningIn = ({ checkout, taken }: Told, it: Taken) => meaningOf(it, checkout, coldJunctionIn(taken, checkout))
 
 interface ToldFaults {
   /** The state that was taken for readings that name none; undefined where every reading names its own. */
