@@ -2,7 +2,7 @@ import type { Result } from '../law/law.ts'
 import { largestLoop, loopResistance, transmitterVoltage } from '../signals/loop-budget.ts'
 import { loopLimits } from '../signals/loop-current.ts'
 import { analogueSignals, countsOfSignal, signalOfValue } from '../signals/scaling.ts'
-import { shareOfSpan } from '../signals/tolerance-stack.ts'
+import { rootSumSquare, shareOfSpan, worstCase } from '../signals/tolerance-stack.ts'
 import { type Expectation, expected, isValue, restsOn, stated, together } from './expectation.ts'
 import { signalName } from './switched.ts'
 import { ohmPerKm, type Wired } from './wiring.ts'
@@ -44,7 +44,7 @@ export function withTolerance(it: Expectation, error: Result): Expectation {
   return { ...it, low: it.value - error.value, high: it.value + error.value, restsOn: together(it.restsOn, restsOn(error.inputs)) }
 }
 
-/** Raw counts at the address; the errors of device and card add up. */
+/** Raw counts at the address: what passes has both errors at their worst, what is usual the root of their squares. */
 function countsAt({ values, ofCard }: Wired, readings: readonly Expectation[], ends: { signalLow: number; signalHigh: number }): Expectation[] {
   const counts = { countsLow: ofCard.number('countsLow'), countsHigh: ofCard.number('countsHigh') }
   const [ofDevice, card] = [values.number('tolerancePercent'), ofCard.number('tolerancePercent')]
@@ -56,7 +56,12 @@ function countsAt({ values, ofCard }: Wired, readings: readonly Expectation[], e
     if (found.value === undefined || !counts.countsLow || !counts.countsHigh) return [found]
     if (!ofDevice || !card) return [{ ...found, notComputed: ['tolerancePercent'] }]
     const span = Math.abs(counts.countsHigh.value - counts.countsLow.value)
-    return [withTolerance(found, shareOfSpan({ tolerancePercent: { ...ofDevice, value: ofDevice.value + card.value }, span }))]
+    const [worst, usual] = [worstCase([ofDevice, card]), rootSumSquare([ofDevice, card])].map((sum) =>
+      isValue(sum) ? shareOfSpan({ tolerancePercent: { ...ofDevice, value: sum.value }, span }) : sum,
+    )
+    if (!worst || !usual) return [found]
+    const value = found.value
+    return [{ ...withTolerance(found, worst), ...(isValue(usual) ? { usual: { low: value - usual.value, high: value + usual.value } } : {}) }]
   })
 }
 

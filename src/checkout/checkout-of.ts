@@ -11,7 +11,7 @@ import { type Expectation, isComputed, limitsRestOn, stated } from './expectatio
 import { lightExpectations } from './light.ts'
 import { coilExpectations, heaterExpectations, lampExpectations, motorExpectations } from './loads.ts'
 import { outputCircuitOf } from './output-circuit.ts'
-import { proximityExpectations } from './proximity.ts'
+import { mountingExpectations, proximityExpectations } from './proximity.ts'
 import { encoderExpectations, flowExpectations } from './pulses.ts'
 import { flowSwitchExpectations, levelSwitchExpectations, pressureExpectations, temperatureSwitchExpectations } from './switch-points.ts'
 import { switchedExpectations } from './switched.ts'
@@ -82,7 +82,7 @@ function ofDevice(technology: CheckoutTechnology, wired: Wired): Expectation[] {
     case 'inductive':
     case 'capacitive':
     case 'namur':
-      return proximityExpectations(wired)
+      return [...proximityExpectations(wired), ...mountingExpectations(wired)]
     case 'photoelectric-through-beam':
       return lightExpectations(wired, 'through-beam')
     case 'photoelectric-retro-reflective':

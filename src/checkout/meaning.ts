@@ -1,6 +1,7 @@
 import type { Input, Result } from '../law/law.ts'
 import { converted } from '../model/unit-scale.ts'
 import { platinumTemperature } from '../signals/platinum.ts'
+import { encoderSpeed, flowOfFrequency } from '../signals/pulses.ts'
 import { readQuantity } from '../signals/read-quantity.ts'
 import { valueOfSignal } from '../signals/scaling.ts'
 import { thermistorTemperature } from '../signals/thermistor.ts'
@@ -24,6 +25,8 @@ export function meaningOf(
   { technology, expectations, thermocouple }: Checkout,
   terminalC?: number,
 ): { value: number; unit: string } | undefined {
+  const pulses = pulsesMean(quantity, technology, expectations)
+  if (pulses) return pulses
   const measured = measuredBy[technology] ?? 'analogue-signal'
   const [low, high] = (['range-low', 'range-high'] as const).map((state) => expectations.find((it) => it.measured === measured && it.state === state))
   if (!quantity || !low?.at || !high?.at || low.value === undefined || high.value === undefined) return undefined
@@ -51,6 +54,20 @@ export function meaningOf(
   if (!result || !isValue(result)) return undefined
   const value = technology in measuredBy ? converted(result.value, '°C', low.at.unit) : result.value
   return value === undefined ? undefined : { value, unit: low.at.unit }
+}
+
+/** Pulses in Hz as a flow in l/min, or as a speed in min⁻¹. */
+function pulsesMean(quantity: Taken['quantity'], technology: Checkout['technology'], expectations: Checkout['expectations']) {
+  if (quantity?.dimension !== 'frequency' || (technology !== 'pulse-flow' && technology !== 'encoder')) return undefined
+  const inputs = expectations.find(({ measured }) => measured === 'frequency')?.restsOn.inputs
+  const given = (name: Input['name']) => inputs?.find((it) => it.name === name)?.value
+  const read = readQuantity(`${quantity.typed.value} ${quantity.typed.unit}`, 'Hz')
+  if ('unread' in read) return undefined
+  const result =
+    technology === 'encoder'
+      ? encoderSpeed({ frequencyHz: read.value, pulsesPerTurn: given('pulsesPerTurn') })
+      : flowOfFrequency({ frequencyHz: read.value, pulsesPerLitre: given('pulsesPerLitre') })
+  return isValue(result) ? { value: result.value, unit: technology === 'encoder' ? 'min⁻¹' : 'l/min' } : undefined
 }
 
 /** Whether a reading is the temperature of the terminals of a thermocouple: one in °C at the terminal or the card. */

@@ -1,7 +1,16 @@
 import { materialFactor } from '../signals/material-factor.ts'
-import { distanceFactors, type ProximityPrinciple, proximityLimits, standardTargetSide, targetRefusal } from '../signals/proximity.ts'
+import {
+  distanceFactors,
+  effectiveFactors,
+  type ProximityPrinciple,
+  proximityLimits,
+  standardTargetSide,
+  targetRefusal,
+} from '../signals/proximity.ts'
+import { type Mounting, mountingClearances } from '../signals/proximity-mounting.ts'
 import { isRefused } from '../signals/refusals.ts'
-import { type Expectation, expected, isValue } from './expectation.ts'
+import { differentialTravel, mostTravel } from '../signals/switching.ts'
+import { type Expectation, expected, isValue, stated } from './expectation.ts'
 import type { Wired } from './wiring.ts'
 
 /** Up to which gap a proximity switch must be on, and from which off. */
@@ -23,6 +32,39 @@ export function proximityExpectations({ values, device }: Wired): Expectation[] 
   const highest = known?.range ? { ...known.factor, value: known.range[1] } : known?.factor
   const { mustBeOffFrom } = proximityLimits({ ratedDistanceMm, materialFactor: highest }, { assured, off: offShare })
   return [expected(on, mustBeOnTo, (high) => ({ low: 0, high })), expected(off, mustBeOffFrom, (low) => ({ low }))].map(naming)
+}
+
+/** What else can be held against a rule or a stroboscope: travel, rate, and the room that the switch needs. */
+export function mountingExpectations({ values, device }: Wired): Expectation[] {
+  const ratedDistanceMm = values.number('ratedDistanceMm')
+  const [mounting, events, rated] = [values.choice('mounting'), values.number('eventsHz'), values.number('ratedHz')]
+  if (!ratedDistanceMm) return []
+  const widest = { ...ratedDistanceMm, value: effectiveFactors.highest.value * ratedDistanceMm.value }
+  const travel = differentialTravel({ travelFraction: mostTravel, effectiveDistanceMm: widest })
+  const rate = { measured: 'switching-rate', point: 'device', state: 'in-service', unit: 'Hz' } as const
+  return [
+    expected({ measured: 'differential-travel', point: 'device', state: 'always', unit: 'mm' }, travel, (high) => ({ low: 0, high })),
+    ...(events && rated ? [stated({ ...rate, value: events.value, high: rated.value }, events, rated)] : []),
+    ...(mounting && device.technology?.value !== 'capacitive'
+      ? clearances(mounting, { ratedDistanceMm, faceDiameterMm: values.number('faceDiameterMm') })
+      : []),
+  ]
+}
+
+function clearances(mounting: Mounting, face: Parameters<typeof mountingClearances>[1]): Expectation[] {
+  const found = mountingClearances(mounting, face)
+  const rooms = [
+    ['clear-in-front', found.background],
+    ['clear-beside', found.sideBySide],
+    ['clear-opposite', found.faceToFace],
+    ...(mounting === 'flush'
+      ? []
+      : ([
+          ['clear-behind', found.freeDepth],
+          ['clear-around', found.freeDiameter],
+        ] as const)),
+  ] as const
+  return rooms.map(([measured, room]) => expected({ measured, point: 'device', state: 'always', unit: 'mm' }, room, (low) => ({ low })))
 }
 
 /** Either of two values gives the factor. */

@@ -29,6 +29,9 @@ function temperaturesOfRange(wired: Wired) {
   return at.length === 0 ? { missing: ['unit'] } : { at }
 }
 
+/** How far two leads of one cable differ, as a share. */
+const leadMismatch: Stated = { value: 0.01, basis: 'generic', source: 'common practice' }
+
 /** What a platinum element reads at three temperatures, and what its leads add. */
 export function platinumExpectations(wired: Wired): Expectation[] {
   const { values } = wired
@@ -72,9 +75,9 @@ function leads(wired: Wired, middleC: number | undefined): Expectation[] {
   if (!wiring) return [{ ...stated(pair), notComputed: ['wiring'] }]
   if (!leadOhm) return [{ ...stated(pair), notComputed: ['cableLengthM', 'cableAreaMm2'] }]
   const own = stated({ ...pair, value: 2 * leadOhm.value, formula: 'R = 2·R_l' }, leadOhm)
-  if (wiring !== '2-wire') return [own]
+  if (wiring === '4-wire') return [own]
   const iceResistanceOhm = wired.values.number('iceResistanceOhm')
-  const error = leadError('2-wire', { leadOhm, temperatureC: middleC, iceResistanceOhm })
+  const error = leadError(wiring, { leadMismatch, leadOhm, temperatureC: middleC, iceResistanceOhm })
   return [own, expected({ measured: 'lead-error', point: 'address', state: 'range-middle', unit: 'K' }, error)]
 }
 

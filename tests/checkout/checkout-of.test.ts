@@ -156,6 +156,29 @@ test('a range in another unit of temperature reads the same', () => {
   expect(of(bare, 'element-resistance')?.notComputed).toEqual(['unit'])
 })
 
+test('counts pass with both errors at their worst, and are usual within the root of their squares', () => {
+  // 0.5 % of the transmitter and 0.2 % of the card: 0.7 %, and √(0.29) = 0.5385 %, of 27,648.
+  const middle = of(checkout('PT518').expectations, 'counts', 'range-middle')
+  expect((middle?.high ?? 0) - (middle?.value ?? 0)).toBeCloseTo(193.536, 3)
+  expect((middle?.usual?.high ?? 0) - (middle?.value ?? 0)).toBeCloseTo(148.888, 2)
+})
+
+test('a flush switch of M18 with Sn 8 mm has its room, its travel and its rate', () => {
+  const all = checkout('PRS204').expectations
+  expect(of(all, 'clear-in-front')?.low).toBe(24)
+  expect(of(all, 'clear-beside')?.low).toBe(18)
+  expect(of(all, 'clear-opposite')?.low).toBe(48)
+  expect(of(all, 'clear-behind')).toBeUndefined()
+  // 20 % of the largest effective distance, 1.1 · 8 mm.
+  expect(of(all, 'differential-travel')?.high).toBeCloseTo(1.76, 9)
+  expect(of(checkout('PRS603').expectations, 'switching-rate')).toMatchObject({ value: 97, high: 2000 })
+})
+
+test('three leads of a Pt100 err by what two of them differ', () => {
+  // 1 % of 16 m · 56 Ω/km over 0.382 Ω/K at 75 °C.
+  expect(of(checkout('TE416').expectations, 'lead-error')?.value).toBeCloseTo((0.01 * 0.896) / 0.3822, 3)
+})
+
 test('a thermocouple reads less by what its terminals are warm', () => {
   // NIST: type K 4.096 mV at 100 °C, 1.285 mV at 32 °C.
   expect(of(checkout('TC517').expectations, 'thermovoltage', 'range-middle')?.value).toBeCloseTo(4.096 - 1.285, 2)

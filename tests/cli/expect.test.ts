@@ -50,6 +50,12 @@ test('a thermistor and 0-10 V stand for a value', async () => {
   expect((await run('LVT949', '--measured', '23.4 V')).stdout).toContain('The signal wire touches L+.')
 })
 
+test('pulses stand for a flow or a speed', async () => {
+  // 60 · 5 / 10 l/min, and 60 · 1536 / 1024 min⁻¹.
+  expect((await run('FLM519', '--measured', '5 Hz')).stdout).toContain('5 Hz: stands for 30 l/min')
+  expect((await run('ENC104', '--measured', '1536 Hz')).stdout).toContain('1536 Hz: stands for 90 min⁻¹')
+})
+
 test('a load has its likely faults', async () => {
   const { stdout } = await run('SOL211', '--measured', 'terminal:on=23.6 V', '--measured', 'device:on=0 V', '--measured', 'tag=lit')
   expect(stdout).toMatch(/Likely faults\n {2}1\. The wire is open between card and load\./)

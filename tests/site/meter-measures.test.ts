@@ -159,3 +159,32 @@ describe('an encoder', () => {
   })
   test('nothing entered', () => expect(first(encoder, {})).toBe('nothing'))
 })
+
+describe('a motor', () => {
+  const motor: MeterSheet = { kind: 'motor', ratedA: 3.5, expected: [] }
+  test('has each winding held against the other two, and each current against the plate', () => {
+    const windings = { windingUv: 4.1, windingVw: 4.1, windingWu: 5 }
+    expect([verdict(motor, 'windingWu', windings), verdict(motor, 'windingUv', { ...windings, windingWu: 4.12 })]).toEqual(['fail', 'pass'])
+    expect([verdict(motor, 'currentU', { currentU: 3.6 }), verdict(motor, 'currentU', { currentU: 3.4 })]).toEqual(['fail', 'pass'])
+    expect(verdict(motor, 'windingUv', { windingUv: 4 })).toBe('no verdict')
+  })
+  test('says how far the three differ', () => {
+    // By hand: 0.9 of 4.4 is 20.5 %.
+    expect(outcomeOf(motor, { windingUv: 4.1, windingVw: 4.1, windingWu: 5 }, {})).toMatchObject({
+      value: expect.closeTo(20.45, 1),
+      unit: '%',
+      sign: 'unbalanced',
+    })
+    expect(first(motor, { windingUv: 4.1, windingVw: 4.1, windingWu: 4.15, currentU: 3, currentV: 3, currentW: 0 })).toBe('phase-missing')
+    expect(first(motor, { windingUv: 4.1, windingVw: 4.1, windingWu: 4.15 })).toBe('balanced')
+    expect(first(motor, { windingUv: 4.1 })).toBe('nothing')
+  })
+})
+
+// By hand: 3 V across 250 Ω are 12 mA.
+test('the current of a loop can be read across the input of its card', () => {
+  const loop: MeterSheet = { kind: 'loop', low: 0, high: 6, unit: 'bar', cardOhm: 250, expected: [] }
+  expect(outcomeOf(loop, { acrossCard: 3 }, {})).toMatchObject({ value: 3, unit: 'bar', sign: 'measuring' })
+  expect([verdict(loop, 'acrossCard', { acrossCard: 3 }), verdict(loop, 'acrossCard', { acrossCard: 0.8 })]).toEqual(['pass', 'fail'])
+  expect(first(loop, { acrossCard: 0 })).toBe('loop-open')
+})

@@ -121,6 +121,26 @@ export const enCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       nextStep: 'Compare the plate of the coil with the bill of materials.',
     },
     'output-supply-low': { diagnosis: 'The supply is low.', nextStep: 'Measure the supply at its source, then take branches off one by one.' },
+    'winding-open': {
+      diagnosis: 'A winding, or its wire, is open.',
+      nextStep: 'Measure again in the terminal box of the motor, with the wires off.',
+    },
+    'windings-differ': {
+      diagnosis: 'The windings differ: shorted turns or a bad joint.',
+      nextStep: 'Look at links and joints in the terminal box. Then test the insulation, and replace the motor if it stays.',
+    },
+    'phase-missing': {
+      diagnosis: 'One phase carries no current.',
+      nextStep: 'Switch off at once. Check the breaker, the contactor and the wire of this phase.',
+    },
+    'phases-differ': {
+      diagnosis: 'The phases carry different currents.',
+      nextStep: 'Measure the three line voltages. If they are equal, measure the windings.',
+    },
+    'motor-overloaded': {
+      diagnosis: 'The motor draws more than its plate says.',
+      nextStep: 'Lock out and look whether what it drives runs free. Then look at the supply voltage.',
+    },
     'encoder-without-supply': {
       diagnosis: 'The encoder has too little supply.',
       nextStep: 'Check the fuse, the plug and the supply at the terminals.',

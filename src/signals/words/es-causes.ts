@@ -127,6 +127,26 @@ export const esCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       nextStep: 'Compare la placa de la bobina con la lista de materiales.',
     },
     'output-supply-low': { diagnosis: 'La alimentación es baja.', nextStep: 'Mida la alimentación en la fuente y desconecte ramas una por una.' },
+    'winding-open': {
+      diagnosis: 'Un devanado o su hilo está abierto.',
+      nextStep: 'Mida de nuevo en la caja de bornes del motor, con los hilos sueltos.',
+    },
+    'windings-differ': {
+      diagnosis: 'Los devanados difieren: espiras en cortocircuito o una mala unión.',
+      nextStep: 'Mire los puentes y las uniones en la caja de bornes. Después compruebe el aislamiento y cambie el motor si sigue igual.',
+    },
+    'phase-missing': {
+      diagnosis: 'Una fase no lleva corriente.',
+      nextStep: 'Desconecte enseguida. Revise el guardamotor, el contactor y el hilo de esta fase.',
+    },
+    'phases-differ': {
+      diagnosis: 'Las fases llevan corrientes distintas.',
+      nextStep: 'Mida las tres tensiones de línea. Si son iguales, mida los devanados.',
+    },
+    'motor-overloaded': {
+      diagnosis: 'El motor toma más corriente que la de su placa.',
+      nextStep: 'Consigne y mire si lo que mueve gira libre. Después mire la tensión de alimentación.',
+    },
     'encoder-without-supply': {
       diagnosis: 'El encóder tiene poca alimentación.',
       nextStep: 'Revise el fusible, el conector y la alimentación en los bornes.',

@@ -40,7 +40,10 @@ function ofKind(sheet: MeterSheet): Field[] {
       return fields.length === 0 || sheet.circuit.output === 'namur' ? fields : [supply, ...fields]
     }
     case 'loop':
-      return [{ id: 'loop-current', name: 'loop-current', at: 'terminal', unit: 'mA' }]
+      return [
+        { id: 'loop-current', name: 'loop-current', at: 'terminal', unit: 'mA' },
+        ...(sheet.cardOhm === undefined ? [] : [{ id: 'acrossCard', name: 'acrossCard', at: 'card', unit: 'V' } as const]),
+      ]
     case 'platinum':
       return [
         { id: 'element', name: 'element', at: 'terminal', unit: 'Ω' },
@@ -68,6 +71,8 @@ function ofKind(sheet: MeterSheet): Field[] {
       return sheet.circuit.hasElectronics ? outputFields.filter(({ id }) => id !== 'cold') : [...outputFields]
     case 'encoder':
       return [...encoderFields]
+    case 'motor':
+      return [...motorFields]
     case 'plain':
       return []
   }
@@ -90,6 +95,11 @@ const encoderFields: readonly Field[] = [
   { id: 'channelA', name: 'channelA', at: 'terminal', unit: 'Hz' },
   { id: 'channelB', name: 'channelB', at: 'terminal', unit: 'Hz' },
   { id: 'counts', name: 'counts', at: 'address', unit: 'inc' },
+]
+
+const motorFields: readonly Field[] = [
+  ...(['windingUv', 'windingVw', 'windingWu'] as const).map((name): Field => ({ id: name, name, at: 'device', unit: 'Ω' })),
+  ...(['currentU', 'currentV', 'currentW'] as const).map((name): Field => ({ id: name, name, at: 'device', unit: 'A' })),
 ]
 
 /** Every light that can be tapped. */

@@ -9,6 +9,7 @@ import { encoderExpectation, outputExpectation } from './expect-load.ts'
 import { thermistorExpectation, thermocoupleExpectation, voltageExpectation } from './expect-measured.ts'
 import { healthyOf } from './fields-of.ts'
 import type { BasisWord, Expectation, Field, MeterSheet, PlatinumSheet, SwitchedSheet, Values } from './meter-sheet.ts'
+import { motorExpectation } from './motor-value.ts'
 
 /** The sheet with the supply, or the speed, that was measured: limits follow it. */
 export function withMeasured(sheet: MeterSheet, values: Values): MeterSheet {
@@ -31,8 +32,11 @@ export function expectationOf(field: Field, sheet: MeterSheet, values: Values): 
       return field.name === 'supply' ? supplyExpectation(sheet) : pointExpectation(field, sheet)
     case 'loop': {
       const { measuringFromMa, measuringToMa } = loopLimits
-      const band = { low: measuringFromMa.value, high: measuringToMa.value }
-      return { band, usual: { low: 4, high: 20 }, unit: 'mA', basis: ['standard'] }
+      if (field.name !== 'loop-current' && field.name !== 'acrossCard') return undefined
+      // Across the input of the card the same current is a voltage.
+      const perMa = field.name === 'acrossCard' ? (sheet.cardOhm ?? 0) / 1000 : 1
+      const band = { low: measuringFromMa.value * perMa, high: measuringToMa.value * perMa }
+      return { band, usual: { low: 4 * perMa, high: 20 * perMa }, unit: field.unit, basis: ['standard'] }
     }
     case 'platinum':
       return field.name === 'element' ? elementExpectation(sheet, values.reference) : undefined
@@ -46,6 +50,8 @@ export function expectationOf(field: Field, sheet: MeterSheet, values: Values): 
       return outputExpectation(field, sheet)
     case 'encoder':
       return encoderExpectation(field, sheet)
+    case 'motor':
+      return motorExpectation(field, sheet, values)
     case 'plain':
       return undefined
   }

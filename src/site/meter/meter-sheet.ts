@@ -25,6 +25,8 @@ export interface LoopSheet {
   low: number
   high: number
   unit: string
+  /** Of the input of the card, across which the current can be read. */
+  cardOhm?: number
   expected: readonly Expected[]
 }
 
@@ -94,6 +96,13 @@ export interface EncoderSheet {
   expected: readonly Expected[]
 }
 
+/** A three-phase motor. */
+export interface MotorSheet {
+  kind: 'motor'
+  ratedA?: number
+  expected: readonly Expected[]
+}
+
 /** What else is read of a device, by its own limits. */
 export interface Expected {
   at: Place
@@ -120,6 +129,7 @@ export type MeterSheet =
   | ThermistorSheet
   | OutputSheet
   | EncoderSheet
+  | MotorSheet
 
 /** Where on the signal path a reading is taken. */
 export type Place = 'supply' | 'device' | 'pin' | 'terminal' | 'card' | 'address'
@@ -149,6 +159,13 @@ export type FieldName =
   | 'channelA'
   | 'channelB'
   | 'counts'
+  | 'acrossCard'
+  | 'windingUv'
+  | 'windingVw'
+  | 'windingWu'
+  | 'currentU'
+  | 'currentV'
+  | 'currentW'
 
 export interface Field {
   /** Stands in what the panel keeps: `input-at-card.target`. */

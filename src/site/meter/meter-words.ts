@@ -47,6 +47,13 @@ const measures = {
   channelA: 'meterChannelA',
   channelB: 'meterChannelB',
   counts: 'meterCounts',
+  acrossCard: 'meterAcrossCard',
+  windingUv: 'meterWindingUv',
+  windingVw: 'meterWindingVw',
+  windingWu: 'meterWindingWu',
+  currentU: 'meterCurrentU',
+  currentV: 'meterCurrentV',
+  currentW: 'meterCurrentW',
 } as const satisfies Partial<Record<Field['name'], keyof MeterWords>>
 
 const isMeasure = (name: Field['name']): name is keyof typeof measures => Object.hasOwn(measures, name)

@@ -8,7 +8,7 @@ import { type NextReading, nextReading } from '../../signals/fault/next-reading.
 import { outputRows } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point } from '../../signals/fault/row.ts'
 import { type LoopState, loopState } from '../../signals/loop-current.ts'
-import { platinumTemperature } from '../../signals/platinum.ts'
+import { elementOfThreeWires, platinumTemperature } from '../../signals/platinum.ts'
 import { isRefused, type Refused } from '../../signals/refusals.ts'
 import { valueOfSignal } from '../../signals/scaling.ts'
 import { fieldsOf } from './fields-of.ts'
@@ -16,6 +16,7 @@ import { withMeasured } from './judge-field.ts'
 import { type LightPattern, observationsOf } from './light-pattern.ts'
 import { thermistorValue, thermocoupleValue, voltageValue } from './measured-value.ts'
 import type { LoopSheet, MeterSheet, PlatinumSheet, Values } from './meter-sheet.ts'
+import { motorValue } from './motor-value.ts'
 
 export type Lights = Readonly<Partial<Record<Indicator, LightPattern>>>
 
@@ -34,6 +35,8 @@ export type Sign =
   | 'openCouple'
   | 'noThermovoltage'
   | 'terminalsMissing'
+  | 'balanced'
+  | 'unbalanced'
 
 export interface Value {
   kind: 'value'
@@ -77,16 +80,20 @@ export function outcomeOf(sheet: MeterSheet, values: Values, lights: Lights): Ou
       const apart = findings.diagnoses.map(({ row }) => first && nextReading([first.row, row], observations, measured.circuit))
       return { kind: 'faults', findings, apart }
     }
-    case 'loop':
-      return values['loop-current'] === undefined ? { kind: 'nothing' } : loopValue(values['loop-current'], sheet)
+    case 'loop': {
+      const currentMa = values['loop-current'] ?? currentAcross(values.acrossCard, sheet)
+      return currentMa === undefined ? { kind: 'nothing' } : loopValue(currentMa, sheet)
+    }
     case 'platinum':
-      return values.element === undefined ? { kind: 'nothing' } : temperature(values.element - (values.leads ?? 0), values.reference, sheet)
+      return values.element === undefined ? { kind: 'nothing' } : temperature(elementOhm(values.element, values.leads), values.reference, sheet)
     case 'voltage':
       return voltageValue(sheet, values)
     case 'thermocouple':
       return thermocoupleValue(sheet, values)
     case 'thermistor':
       return thermistorValue(sheet, values)
+    case 'motor':
+      return motorValue(sheet, values)
     case 'output':
     case 'encoder':
       return causesOf(withMeasured(sheet, values), values, lights)
@@ -116,6 +123,11 @@ const signOfLoop: Readonly<Record<LoopState, Sign>> = {
   'no state': 'betweenStates',
 }
 
+/** The current that makes a voltage across the input of the card. */
+function currentAcross(voltageV: number | undefined, { cardOhm }: LoopSheet): number | undefined {
+  return voltageV === undefined || !cardOhm ? undefined : (1000 * voltageV) / cardOhm
+}
+
 function loopValue(currentMa: number, { low, high, unit }: LoopSheet): Outcome {
   const state = loopState(currentMa)
   if (!state) return { kind: 'nothing' }
@@ -123,6 +135,12 @@ function loopValue(currentMa: number, { low, high, unit }: LoopSheet): Outcome {
   const found = valueOfSignal({ signal: currentMa, signalLow: 4, signalHigh: 20, rangeLow: low, rangeHigh: high })
   const measures = sign === 'measuring' || sign === 'saturated'
   return { kind: 'value', sign, unit, causes: loopCauses(currentMa), ...(measures && 'value' in found ? { value: found.value } : {}) }
+}
+
+/** The leads are taken off what is read across the element, where they were read. */
+function elementOhm(acrossOhm: number, pairOhm: number | undefined): number {
+  const found = elementOfThreeWires({ acrossOhm, pairOhm })
+  return 'value' in found ? found.value : acrossOhm
 }
 
 function temperature(ohm: number, referenceC: number | undefined, { iceResistanceOhm }: PlatinumSheet): Value {

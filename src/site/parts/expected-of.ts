@@ -4,8 +4,18 @@ import type { Context } from '../context.ts'
 import type { Expected } from '../meter/meter-sheet.ts'
 import { basisOfRest, expectationName } from './expectation-rows.ts'
 
-/** What the kinds of sheets ask for by themselves. */
-const askedAnyway: ReadonlySet<Expectation['measured']> = new Set(['signal-bit', 'terminal-voltage', 'supply'])
+/** What the kinds of sheets ask for by themselves, and what is looked at and not measured. */
+const askedAnyway: ReadonlySet<Expectation['measured']> = new Set([
+  'signal-bit',
+  'terminal-voltage',
+  'supply',
+  'switching-rate',
+  'clear-in-front',
+  'clear-beside',
+  'clear-opposite',
+  'clear-behind',
+  'clear-around',
+])
 
 /** Expectations with a limit that a meter or a gauge can be read against. */
 export function expectedOf(context: Context, expectations: readonly Expectation[]): Expected[] {

@@ -11,6 +11,7 @@ import type {
   EncoderSheet,
   LoopSheet,
   MeterSheet,
+  MotorSheet,
   OutputSheet,
   PlatinumSheet,
   ThermistorSheet,
@@ -30,6 +31,7 @@ const asked: Readonly<Partial<Record<MeterSheet['kind'], readonly Expectation['m
   thermocouple: ['thermovoltage'],
   thermistor: ['element-resistance'],
   encoder: ['frequency', 'counts-per-turn'],
+  motor: ['winding-balance', 'load-current'],
   output: ['coil-resistance', 'load-current', 'output-voltage', 'load-voltage'],
 }
 
@@ -63,6 +65,8 @@ function bareSheet({ technology, expectations }: Checkout, values: Values, ofCar
       return thermistorSheet(values, ends)
     case 'encoder':
       return encoderSheet(values)
+    case 'motor':
+      return motorSheet(values)
     default:
       return undefined
   }
@@ -74,7 +78,8 @@ function signalSheet(values: Values, ofCard: Values, expectations: readonly Expe
     return undefined
   const { ends, unit: ofSignal } = analogueSignals[kind]
   const range = { low, high, unit }
-  if (kind === '4-20 mA') return { kind: 'loop', ...range } satisfies Bare<LoopSheet>
+  const card = ofCard.number('cardOhm')
+  if (kind === '4-20 mA') return { kind: 'loop', ...range, ...(card ? { cardOhm: card.value } : {}) } satisfies Bare<LoopSheet>
   if (ofSignal !== 'V') return undefined
   const percent = values.number('tolerancePercent')?.value
   const toleranceV = percent === undefined ? {} : { toleranceV: (percent * (ends.signalHigh - ends.signalLow)) / 100 }
@@ -110,6 +115,11 @@ function encoderSheet(values: Values): Bare<EncoderSheet> | undefined {
   if (!pulses || !speed || !lowest) return undefined
   const circuit = { pulsesPerTurn: pulses.value, speedPerMin: speed.value, lowestSupplyV: lowest.value }
   return { kind: 'encoder', circuit, basis: [...new Set([pulses.basis, speed.basis, lowest.basis])].flatMap((it) => (it === 'generic' ? [] : [it])) }
+}
+
+function motorSheet(values: Values): Bare<MotorSheet> {
+  const rated = values.number('ratedA')
+  return { kind: 'motor', ...(rated ? { ratedA: rated.value } : {}) }
 }
 
 /** The sheet of a load, with the limits of its card, its cable and itself. */

@@ -85,6 +85,7 @@ const advice = {
   temperature: 'meterDo_temperature',
   inRange: 'meterDo_inRange',
   atZero: 'meterDo_atZero',
+  balanced: 'meterDo_balanced',
   terminalsMissing: 'meterDo_terminalsMissing',
 } as const satisfies Partial<Record<Value['sign'], keyof MeterPage['words']>>
 

@@ -1,4 +1,4 @@
-import { isGiven } from '../../meter/fields-of.ts'
+import { type Field, placeOfPoint } from '../../meter/meter-sheet.ts'
 import { bandText, basisText, verdictText } from '../../meter/meter-words.ts'
 import type { JudgedField, MeterPage, MeterState } from './meter-state.ts'
 
@@ -26,9 +26,12 @@ function showField({ words }: MeterPage, it: JudgedField, button: HTMLElement): 
   button.dataset.verdict = verdict ?? ''
 }
 
+/** Its limits hang on the supply. */
+const isOfSupply = ({ name }: Field) => Object.hasOwn(placeOfPoint, name)
+
 /** `expected 20.2 to 23.7 V, limit 11.0 to 24.3 V (standard)`. */
 export function expectedText({ field, expected, text }: JudgedField, words: MeterPage['words']): string {
-  if (!expected) return text === undefined || isGiven(field) ? '' : words.meterSupplyFirst
+  if (!expected) return text === undefined || !isOfSupply(field) ? '' : words.meterSupplyFirst
   const { band, usual, unit, basis } = expected
   const said = bandText(words, usual, unit)
   const limit = bandText(words, band, unit)
