@@ -20,6 +20,7 @@ const suspectedBy = {
   'thermocouple-shorted': 'signal-wire',
   'thermocouple-reversed': 'terminal',
   'thermocouple-type-wrong': 'card',
+  'thermocouple-of-other-type': 'device',
   'thermocouple-cable-wrong': 'signal-wire',
   'command-missing': 'address',
   'output-dark': 'card',

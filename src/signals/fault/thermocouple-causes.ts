@@ -11,6 +11,8 @@ interface ThermocoupleReading {
   terminalC: number
   /** How far a reading may be off and still be right, in K. */
   toleranceK: number
+  /** A meter in mV knows nothing of the type that the card is set to. */
+  readBy?: 'card' | 'meter'
 }
 
 /** Most resistance in Ω that a couple with its cable has. Common practice. */
@@ -30,7 +32,7 @@ export function thermovoltageCauses(type: ThermocoupleType, terminalMv: number, 
  * the cable, swapped leads and another type would show is computed, and compared with what is shown. Cable of another
  * metal loses a part of the difference: it shows something between the terminals and the process.
  */
-export function thermocoupleCauses({ type, shownC, trueC, terminalC, toleranceK }: ThermocoupleReading): Cause[] {
+export function thermocoupleCauses({ type, shownC, trueC, terminalC, toleranceK, readBy = 'card' }: ThermocoupleReading): Cause[] {
   const near = (temperatureC: number | undefined) => temperatureC !== undefined && Math.abs(shownC - temperatureC) <= toleranceK
   if (near(trueC)) return []
   const shownBy = (couple: ThermocoupleType, card: ThermocoupleType, sign: 1 | -1) => {
@@ -43,7 +45,10 @@ export function thermocoupleCauses({ type, shownC, trueC, terminalC, toleranceK 
   const found = [
     ...(near(terminalC) ? named('thermocouple-shorted') : []),
     ...(near(shownBy(type, type, -1)) ? named('thermocouple-reversed') : []),
-    ...(others.some((other) => near(shownBy(type, other, 1)) || near(shownBy(other, type, 1))) ? named('thermocouple-type-wrong') : []),
+    ...(readBy === 'card' && others.some((other) => near(shownBy(type, other, 1)) || near(shownBy(other, type, 1)))
+      ? named('thermocouple-type-wrong')
+      : []),
+    ...(readBy === 'meter' && others.some((other) => near(shownBy(other, type, 1))) ? named('thermocouple-of-other-type') : []),
   ]
   const isBetween = Math.min(terminalC, trueC) < shownC && shownC < Math.max(terminalC, trueC)
   return isBetween ? [...found, ...named('thermocouple-cable-wrong')] : found

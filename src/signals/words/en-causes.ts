@@ -69,6 +69,10 @@ export const enCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       diagnosis: 'The thermocouple or its cable is open, or a joint is poor.',
       nextStep: 'Measure at the head and at the terminal, and compare.',
     },
+    'thermocouple-of-other-type': {
+      diagnosis: 'The thermocouple is of another type.',
+      nextStep: 'Compare its part number and its colours with the bill of materials.',
+    },
     'thermocouple-cable-wrong': {
       diagnosis: 'A piece of the cable is of another metal, copper for instance.',
       nextStep: 'Follow the cable from the head to the card. Every piece must be of the type of the thermocouple.',

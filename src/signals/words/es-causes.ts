@@ -72,6 +72,10 @@ export const esCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       diagnosis: 'El termopar o su cable está abierto, o hay una mala unión.',
       nextStep: 'Mida en el cabezal y en el borne, y compare.',
     },
+    'thermocouple-of-other-type': {
+      diagnosis: 'El termopar es de otro tipo.',
+      nextStep: 'Compare su referencia y sus colores con la lista de materiales.',
+    },
     'thermocouple-cable-wrong': {
       diagnosis: 'Un tramo del cable es de otro metal, por ejemplo cobre.',
       nextStep: 'Siga el cable desde el cabezal hasta la tarjeta. Cada tramo debe ser del tipo del termopar.',

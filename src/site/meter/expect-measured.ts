@@ -42,6 +42,7 @@ export function toleranceOf({ type, class: name }: ThermocoupleSheet, temperatur
 export function thermocoupleExpectation({ name, unit }: Field, sheet: ThermocoupleSheet, values: Values): Expectation | undefined {
   if (name === 'couple') return { band: { low: 0, high: mostCoupleOhm }, usual: { low: 0, high: 100 }, unit, basis: ['generic'] }
   const terminalC = terminalOf(sheet, values)
+  if (name === 'shown') return shownExpectation(sheet, values)
   if (name !== 'thermovoltage' || terminalC === undefined) return undefined
   const at = (temperatureC: number) => valueIn(thermocouples[sheet.type].terminalVoltage({ temperatureC, terminalC }))
   const { reference } = values
@@ -49,6 +50,13 @@ export function thermocoupleExpectation({ name, unit }: Field, sheet: Thermocoup
   const basis = values.coldJunction === undefined ? (['standard'] as const) : (['measured', 'standard'] as const)
   if (reference !== undefined && toleranceK !== undefined) return between(at(reference - toleranceK), at(reference + toleranceK), unit, basis)
   return sheet.low === undefined || sheet.high === undefined ? undefined : between(at(sheet.low), at(sheet.high), unit, basis)
+}
+
+/** What the screen should show: as the reference, within the class. */
+function shownExpectation(sheet: ThermocoupleSheet, { reference }: Values): Expectation | undefined {
+  const toleranceK = reference === undefined ? undefined : toleranceOf(sheet, reference)
+  if (reference === undefined || toleranceK === undefined) return between(sheet.low, sheet.high, '°C', ['data sheet'])
+  return between(reference - toleranceK, reference + toleranceK, '°C', ['standard'])
 }
 
 export function thermistorExpectation(

@@ -60,6 +60,7 @@ function ofKind(sheet: MeterSheet): Field[] {
         { id: 'thermovoltage', name: 'thermovoltage', at: 'terminal', unit: 'mV' },
         { id: 'coldJunction', name: 'coldJunction', at: 'terminal', unit: '°C' },
         { id: 'couple', name: 'couple', at: 'terminal', unit: 'Ω' },
+        { id: 'shown', name: 'shown', at: 'address', unit: '°C' },
         { id: 'reference', name: 'reference', at: 'device', unit: '°C' },
       ]
     case 'thermistor':

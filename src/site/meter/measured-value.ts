@@ -26,21 +26,27 @@ export function voltageValue(sheet: VoltageSheet, { voltage, referenceValue }: V
 }
 
 export function thermocoupleValue(sheet: ThermocoupleSheet, values: Values): Outcome {
-  const { thermovoltage: terminalMv, couple, reference } = values
+  const { thermovoltage: terminalMv, couple, reference, shown } = values
+  const { type } = sheet
   const open = couple === undefined ? [] : coupleCauses(couple)
   if (open.length > 0) return { kind: 'value', sign: 'openCouple', unit: '°C', causes: open }
-  if (terminalMv === undefined) return nothing
   const terminalC = terminalOf(sheet, values)
-  if (terminalC === undefined) return { kind: 'value', sign: 'terminalsMissing', unit: '°C', causes: [] }
-  const found = thermocouples[sheet.type].temperature({ terminalMv, terminalC })
-  if (!isComputed(found))
-    return { kind: 'value', sign: 'noThermovoltage', unit: '°C', causes: thermovoltageCauses(sheet.type, terminalMv, terminalC) }
-  const toleranceK = reference === undefined ? undefined : toleranceOf(sheet, reference)
-  const causes =
-    reference === undefined || toleranceK === undefined
-      ? []
-      : thermocoupleCauses({ type: sheet.type, shownC: found.value, trueC: reference, terminalC, toleranceK })
-  return { kind: 'value', sign: 'temperature', value: found.value, unit: '°C', causes, ...against(found.value, reference) }
+  if (terminalC === undefined) return terminalMv === undefined ? nothing : { kind: 'value', sign: 'terminalsMissing', unit: '°C', causes: [] }
+  /** What leads from the true temperature to another one that is read. */
+  const causesFor = (shownC: number, trueC: number | undefined, readBy: 'card' | 'meter') => {
+    const toleranceK = trueC === undefined ? undefined : toleranceOf(sheet, trueC)
+    return trueC === undefined || toleranceK === undefined ? [] : thermocoupleCauses({ type, shownC, trueC, terminalC, toleranceK, readBy })
+  }
+  if (terminalMv === undefined) {
+    if (shown === undefined) return nothing
+    return { kind: 'value', sign: 'screen', value: shown, unit: '°C', causes: causesFor(shown, reference, 'card'), ...against(shown, reference) }
+  }
+  const found = thermocouples[type].temperature({ terminalMv, terminalC })
+  if (!isComputed(found)) return { kind: 'value', sign: 'noThermovoltage', unit: '°C', causes: thermovoltageCauses(type, terminalMv, terminalC) }
+  const ofCouple = causesFor(found.value, reference, 'meter')
+  // Where the couple is in order, the screen is held against it.
+  const ofCard = ofCouple.length > 0 || shown === undefined ? [] : causesFor(shown, found.value, 'card')
+  return { kind: 'value', sign: 'temperature', value: found.value, unit: '°C', causes: [...ofCouple, ...ofCard], ...against(found.value, reference) }
 }
 
 export function thermistorValue({ referenceOhm, referenceC, betaK }: ThermistorSheet, { element, reference }: Values): Outcome {

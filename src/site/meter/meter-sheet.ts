@@ -159,6 +159,7 @@ export type FieldName =
   | 'channelA'
   | 'channelB'
   | 'counts'
+  | 'shown'
   | 'acrossCard'
   | 'windingUv'
   | 'windingVw'

@@ -47,6 +47,7 @@ const measures = {
   channelA: 'meterChannelA',
   channelB: 'meterChannelB',
   counts: 'meterCounts',
+  shown: 'meterShown',
   acrossCard: 'meterAcrossCard',
   windingUv: 'meterWindingUv',
   windingVw: 'meterWindingVw',

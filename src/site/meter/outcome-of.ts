@@ -35,6 +35,7 @@ export type Sign =
   | 'openCouple'
   | 'noThermovoltage'
   | 'terminalsMissing'
+  | 'screen'
   | 'balanced'
   | 'unbalanced'
 

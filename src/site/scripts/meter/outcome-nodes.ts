@@ -86,6 +86,7 @@ const advice = {
   inRange: 'meterDo_inRange',
   atZero: 'meterDo_atZero',
   balanced: 'meterDo_balanced',
+  screen: 'meterDo_screen',
   terminalsMissing: 'meterDo_terminalsMissing',
 } as const satisfies Partial<Record<Value['sign'], keyof MeterPage['words']>>
 
