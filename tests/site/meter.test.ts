@@ -44,6 +44,24 @@ const field = (sheet: MeterSheet, id: string): Field => {
   return found
 }
 
+describe('a supply that was not measured', () => {
+  const sheet: SwitchedSheet = { ...sheetOf(), supply: { band: { low: 20.4, high: 26.4 }, basis: ['data sheet'] } }
+  const healthy = { 'output-at-sensor.target': 25.1, 'input-at-card.target': 25, 'input-at-card.none': 0.1 }
+  const lights: Lights = { 'output-led': 'with', 'card-led': 'with', tag: 'with' }
+
+  test('is told by the highest reading, so that a good circuit is no faulty one', () => {
+    expect(first(sheet, healthy, lights)).toBe('healthy')
+    expect(judgeField(field(sheet, 'output-at-sensor.target'), 25.1, withMeasured(sheet, healthy), healthy)).toBe('pass')
+  })
+
+  test('is not believed beyond what its source may give, and a reading of it counts first', () => {
+    const beyond = { 'output-at-sensor.target': 27 }
+    expect(judgeField(field(sheet, 'output-at-sensor.target'), 27, withMeasured(sheet, beyond), beyond)).toBe('fail')
+    const read = { ...healthy, supply: 24 }
+    expect(judgeField(field(sheet, 'output-at-sensor.target'), 25.1, withMeasured(sheet, read), read)).toBe('fail')
+  })
+})
+
 describe('the rows that come first', () => {
   const dry = sheetOf({ output: 'dry contact', dropV: outputLimits['dry contact'].dropV })
   const npn = sheetOf({ output: 'npn', card: 'sourcing' })

@@ -104,7 +104,7 @@ function sensorRows(good: RowSpec['readings'], lights: RowSpec['lights']): RowSp
 function contactRows(good: RowSpec['readings'], lights: RowSpec['lights']): RowSpec[] {
   return [
     { id: 'contact-stays-open', weight: 5, suspected: 'device', conducts: 'never', readings: good, lights },
-    { id: 'contact-stays-closed', weight: 3, suspected: 'device', conducts: 'always', readings: good, lights },
+    { id: 'contact-stays-closed', weight: 4, suspected: 'device', conducts: 'always', readings: good, lights },
     {
       id: 'poor-contact',
       weight: 2,

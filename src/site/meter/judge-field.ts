@@ -1,5 +1,5 @@
-import type { Quantity } from '../../law/law.ts'
-import { levelBand } from '../../signals/fault/level.ts'
+import { numberOf, type Quantity } from '../../law/law.ts'
+import { levelBand, meterMarginV } from '../../signals/fault/level.ts'
 import type { Point } from '../../signals/fault/row.ts'
 import { loopLimits, loopState } from '../../signals/loop-current.ts'
 import { platinumResistance } from '../../signals/platinum.ts'
@@ -7,18 +7,30 @@ import { platinumLimits } from '../../signals/platinum-class.ts'
 import { judge, type Verdict } from '../../signals/verdict.ts'
 import { encoderExpectation, outputExpectation } from './expect-load.ts'
 import { thermistorExpectation, thermocoupleExpectation, voltageExpectation } from './expect-measured.ts'
-import { healthyOf } from './fields-of.ts'
+import { fieldsOf, healthyOf } from './fields-of.ts'
 import type { BasisWord, Expectation, Field, MeterSheet, PlatinumSheet, SwitchedSheet, Values } from './meter-sheet.ts'
 import { motorExpectation } from './motor-value.ts'
 
 /** The sheet with the supply, or the speed, that was measured: limits follow it. */
 export function withMeasured(sheet: MeterSheet, values: Values): MeterSheet {
-  const { supply, speed } = values
-  if (sheet.kind === 'switched' && supply !== undefined)
-    return { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
-  if (sheet.kind === 'output' && supply !== undefined) return { ...sheet, circuit: { ...sheet.circuit, supplyV: supply } }
+  const { speed } = values
+  if (sheet.kind === 'switched') {
+    const supply = values.supply ?? supplySeen(sheet, values)
+    return supply === undefined ? sheet : { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
+  }
+  if (sheet.kind === 'output' && values.supply !== undefined) return { ...sheet, circuit: { ...sheet.circuit, supplyV: values.supply } }
   if (sheet.kind === 'encoder' && speed !== undefined && speed > 0) return { ...sheet, circuit: { ...sheet.circuit, speedPerMin: speed } }
   return sheet
+}
+
+/** No point stands above its supply: for want of a reading of it the highest one tells it, as far as its source may give that. */
+function supplySeen(sheet: SwitchedSheet, values: Values): number | undefined {
+  const { supplyV } = sheet.circuit
+  const most = sheet.supply?.band.high
+  if (supplyV === undefined || most === undefined) return undefined
+  const read = fieldsOf(sheet).flatMap(({ id, name, unit }) => (unit === 'V' && name !== 'value' ? (values[id] ?? []) : []))
+  const highest = Math.max(...read)
+  return highest > numberOf(supplyV) + meterMarginV && highest <= most + meterMarginV ? highest : undefined
 }
 
 /** Undefined where nothing can be foretold. `sheet` has the measured supply in it. */
