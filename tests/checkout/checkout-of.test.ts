@@ -234,3 +234,24 @@ test('what the file takes, the laws take', () => {
     expect([name, taken.filter((it) => canBe(inputKinds[name as InputName], it))]).toEqual([name, taken])
   }
 })
+
+test('a lower supply never raises what a point of any device reads', () => {
+  const { machines } = loadMachine(folder, diskFolder('content', 'content/'))
+  const [machine] = machines
+  if (!machine) throw new Error('the example is no machine')
+  const graph = graphOf(machine)
+  const followers = new Set<Expectation['measured']>(['terminal-voltage', 'supply', 'load-voltage', 'transmitter-voltage'])
+  let compared = 0
+  for (const device of machine.devices) {
+    const at = (measuredV: number) => checkoutOf(device, machine, graph, measuredV)?.expectations ?? []
+    const all = [20, 22, 24, 26, 28].map(at)
+    for (const [index, lower] of all.entries())
+      for (const [position, { measured, value = Number.NEGATIVE_INFINITY }] of lower.entries()) {
+        const higher = all[index + 1]?.[position]
+        if (!higher || !followers.has(measured)) continue
+        compared++
+        expect(value, `${device.tag.value} ${measured}`).toBeLessThanOrEqual(higher.value ?? Number.POSITIVE_INFINITY)
+      }
+  }
+  expect(compared).toBeGreaterThan(500)
+})
