@@ -3,6 +3,7 @@ import type { Graph } from '../model/graph.ts'
 import type { Device, Machine, Signal } from '../model/machine.ts'
 import { type CheckoutTechnology, checkoutOfTechnology } from '../model/schema/checkout-values.ts'
 import type { OutputCircuit } from '../signals/fault/output-rows.ts'
+import type { SeenStates } from '../signals/fault/seen-state.ts'
 import type { RefusalId } from '../signals/refusals.ts'
 import type { ThermocoupleType } from '../signals/thermocouple-coefficients.ts'
 import { analogueExpectations } from './analogue.ts'
@@ -13,6 +14,7 @@ import { coilExpectations, heaterExpectations, lampExpectations, motorExpectatio
 import { outputCircuitOf } from './output-circuit.ts'
 import { mountingExpectations, proximityExpectations } from './proximity.ts'
 import { encoderExpectations, flowExpectations } from './pulses.ts'
+import { seenStates } from './seen-states.ts'
 import { flowSwitchExpectations, levelSwitchExpectations, pressureExpectations, temperatureSwitchExpectations } from './switch-points.ts'
 import { switchedExpectations } from './switched.ts'
 import { platinumExpectations, thermistorExpectations, thermocoupleExpectations } from './temperature.ts'
@@ -22,7 +24,7 @@ export interface Checkout extends CircuitOf {
   technology: CheckoutTechnology
   supply: CheckoutSupply | undefined
   /** One for each switched input, in the order of the I/O list; `circuit` above is that of the first. */
-  circuits: readonly (CircuitOf & { signal: Signal })[]
+  circuits: readonly (CircuitOf & { signal: Signal; seen?: SeenStates })[]
   /** Of a thermocouple: its type. */
   thermocouple?: ThermocoupleType
   /** Loads on plain outputs, as their fault rows take them. */
@@ -47,7 +49,8 @@ export function checkoutOf(device: Device, machine: Machine, graph: Graph, measu
   const first = wired[0] ?? wire(device, undefined, machine, measuredV)
   const circuits = wired.flatMap((it) => {
     const circuit = circuitOf(it)
-    return circuit && it.signal ? [{ ...circuit, signal: it.signal, wired: it }] : []
+    const seen = circuit?.circuit && seenStates(technology, it, circuit.circuit)
+    return circuit && it.signal ? [{ ...circuit, signal: it.signal, wired: it, ...(seen ? { seen } : {}) }] : []
   })
   const [main] = circuits
   const couple = first.values.choice('thermocouple')
@@ -65,12 +68,15 @@ export function checkoutOf(device: Device, machine: Machine, graph: Graph, measu
     }),
     expectations: [
       ...ofDevice(technology, first),
-      ...circuits.flatMap(({ circuit, wired }) => (circuit ? switchedExpectations(wired, circuit) : [])),
+      ...circuits.flatMap(({ circuit, wired, seen }) => (circuit ? switchedExpectations(wired, circuit).map((it) => withSeen(it, seen)) : [])),
       ...wired.flatMap((it) => ofOutput(technology, it)),
     ],
     ...(guards.has(technology) ? { approval: 'safety-approval' as const } : {}),
   }
 }
+
+const withSeen = (it: Expectation, seen: SeenStates | undefined): Expectation =>
+  seen && (it.state === 'target' || it.state === 'none') ? { ...it, seen: seen[it.state] } : it
 
 export function technologyOf({ technology }: Device): CheckoutTechnology | undefined {
   const name = technology?.value

@@ -1,5 +1,6 @@
 import type { Basis, Computed, Input, Result, Stated } from '../law/law.ts'
 import type { Point } from '../signals/fault/row.ts'
+import type { SeenState } from '../signals/fault/seen-state.ts'
 import { restsOn as flagsOf } from '../signals/law.ts'
 import { isRefused, type RefusalId, type Refused } from '../signals/refusals.ts'
 import { dataNames } from './data-names.ts'
@@ -81,6 +82,8 @@ export interface Expectation {
   /** The point of the fault table that is meant. */
   meter?: Point
   state: ExpectationState
+  /** What a reader sees in place of a target or none. */
+  seen?: SeenState
   /** What the process stands at. */
   at?: { value: number; unit: string }
   unit: string

@@ -28,7 +28,9 @@ export function expectText(told: Told): string {
   const rows = checkout.expectations.map((it) => [
     words.points[it.point],
     [words.measured[it.measured], ...(it.signal ? [`(${it.signal})`] : [])].join(' '),
-    [words.states[it.state], ...(it.at ? [`${figure(it.at.value, language)} ${it.at.unit}`.trim()] : [])].join(', '),
+    [it.seen ? signals.seen[it.seen] : words.states[it.state], ...(it.at ? [`${figure(it.at.value, language)} ${it.at.unit}`.trim()] : [])].join(
+      ', ',
+    ),
     limitsText(it, told),
     notes(it, told),
   ])

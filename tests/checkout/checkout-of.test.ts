@@ -255,3 +255,12 @@ test('a lower supply never raises what a point of any device reads', () => {
   }
   expect(compared).toBeGreaterThan(500)
 })
+
+test('the states of a guard, a field and a contact are what a reader sees there', () => {
+  const seen = (tag: string) => checkout(tag).expectations.flatMap((it) => (it.measured === 'signal-bit' ? [`${it.seen} ${it.value}`] : []))
+  expect(seen('GLS221').slice(0, 2)).toEqual(['guard open 0', 'guard closed 1'])
+  expect(seen('LC106').slice(0, 2)).toEqual(['field interrupted 0', 'field free 1'])
+  expect(seen('LS206')).toEqual(['actuated 0', 'at rest 1'])
+  expect(seen('PS906')[0]).toMatch(/^actuated /)
+  expect(seen('PRS204')[0]).toMatch(/^undefined /)
+})

@@ -124,6 +124,14 @@ export const en: SignalWords = {
   },
   lights: { lit: 'on', dark: 'off', unsteady: 'flickers or glows' },
   states: { target: 'with target', none: 'without target' },
+  seen: {
+    actuated: 'actuated',
+    'at rest': 'at rest',
+    'guard open': 'guard open',
+    'guard closed': 'guard closed',
+    'field free': 'field free',
+    'field interrupted': 'field interrupted',
+  },
   levels: {
     driven: 'on: the supply, less the drop of the sensor',
     live: 'the switched pole, no drop',

@@ -130,6 +130,14 @@ export const es: SignalWords = {
   },
   lights: { lit: 'encendido', dark: 'apagado', unsteady: 'parpadea o brilla poco' },
   states: { target: 'con objeto', none: 'sin objeto' },
+  seen: {
+    actuated: 'accionado',
+    'at rest': 'en reposo',
+    'guard open': 'resguardo abierto',
+    'guard closed': 'resguardo cerrado',
+    'field free': 'campo libre',
+    'field interrupted': 'campo interrumpido',
+  },
   levels: {
     driven: 'encendido: la alimentación menos la caída del sensor',
     live: 'el polo conmutado, sin caída',

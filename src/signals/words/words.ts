@@ -1,6 +1,7 @@
 import type { CauseId } from '../fault/cause.ts'
 import type { Level } from '../fault/level.ts'
 import type { FaultId, Indicator, Light, Point, Stretch, TargetState } from '../fault/row.ts'
+import type { SeenState } from '../fault/seen-state.ts'
 import type { UnreadReason } from '../read-quantity.ts'
 import type { RefusalId } from '../refusals.ts'
 import { en } from './en.ts'
@@ -16,6 +17,8 @@ export interface SignalWords {
   points: Readonly<Record<Point, string>>
   indicators: Readonly<Record<Indicator, string>>
   lights: Readonly<Record<Light, string>>
+  /** What stands in the place of a target. */
+  seen: Readonly<Record<SeenState, string>>
   states: Readonly<Record<TargetState, string>>
   levels: Readonly<Record<Level, string>>
   refusals: Readonly<Record<RefusalId, string>>

@@ -3,6 +3,7 @@ import type { SwitchedCircuit } from '../../signals/fault/circuit.ts'
 import type { EncoderCircuit } from '../../signals/fault/encoder-rows.ts'
 import type { OutputCircuit } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point, TargetState } from '../../signals/fault/row.ts'
+import type { SeenStates } from '../../signals/fault/seen-state.ts'
 import type { PlatinumClass } from '../../signals/platinum-class.ts'
 import type { ThermocoupleClass } from '../../signals/thermocouple-class.ts'
 import type { ThermocoupleType } from '../../signals/thermocouple-coefficients.ts'
@@ -12,6 +13,8 @@ import type { Band } from '../../signals/verdict.ts'
 export interface SwitchedSheet {
   kind: 'switched'
   circuit: SwitchedCircuit
+  /** What its states are to a reader, where they are no target. */
+  seen?: SeenStates
   /** What the source of the supply may give, in V. */
   supply?: { band: Band; basis: readonly BasisWord[] }
   /** Limits of single readings, by field: those of the card and of the supply. Else those of the fault table. */

@@ -80,19 +80,21 @@ export function fieldText(words: MeterWords, signal: SignalWords, { name, said }
 /** A target is there or not; a contact is actuated or at rest; a load is switched on or off. */
 export function targetText(words: MeterWords, signal: SignalWords, state: TargetState, sheet: MeterSheet): string {
   if (sheet.kind === 'output') return state === 'target' ? words.meterCommanded : words.meterNotCommanded
-  if (!isContact(sheet)) return signal.states[state]
-  return state === 'target' ? words.meterActuated : words.meterAtRest
+  const seen = seenIn(sheet)
+  return seen ? signal.seen[seen[state]] : signal.states[state]
 }
 
 export function stateText(words: MeterWords, signal: SignalWords, { state, said }: Field, sheet: MeterSheet): string {
   return state ? targetText(words, signal, state, sheet) : (said?.state ?? '')
 }
 
-export function patternText(words: MeterWords, pattern: LightPattern, sheet: MeterSheet): string {
+export function patternText(words: MeterWords, signal: SignalWords, pattern: LightPattern, sheet: MeterSheet): string {
   if (pattern === 'never' || pattern === 'always') return words[`meterLight_${pattern}`]
   if (sheet.kind === 'output') return words[`meterOutput_${pattern}`]
-  if (!isContact(sheet)) return words[`meterLight_${pattern}`]
-  return words[`meterContact_${pattern}`]
+  const seen = seenIn(sheet)
+  if (!seen) return words[`meterLight_${pattern}`]
+  if (seen.target === 'actuated') return words[`meterContact_${pattern}`]
+  return fill(words[`meterSeen_${pattern}`], { target: signal.seen[seen.target], none: signal.seen[seen.none] })
 }
 
-const isContact = (sheet: MeterSheet) => sheet.kind === 'switched' && sheet.circuit.output === 'dry contact'
+const seenIn = (sheet: MeterSheet) => (sheet.kind === 'switched' ? sheet.seen : undefined)

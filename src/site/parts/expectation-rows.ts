@@ -16,11 +16,11 @@ export interface ExpectationRow {
 }
 
 /** What a reading is of, and when it is taken, in the language of the page. */
-export function expectationName({ language, labels }: Context, { measured, state, at, meter }: Expectation): { name: string; state: string } {
+export function expectationName({ language, labels }: Context, { measured, state, seen, at, meter }: Expectation): { name: string; state: string } {
   const [words, signal, own] = [checkoutWords(language), signalWords(language), meterWords(language)]
   if (!words || !signal || !own) throw new Error(`expected readings have no words for the language ${language}`)
   const process = at ? `, ${labels.meterAtProcess} ${numberText(own, at.value, at.unit)} ${at.unit}` : ''
-  return { name: meter ? signal.points[meter] : words.measured[measured], state: words.states[state] + process }
+  return { name: meter ? signal.points[meter] : words.measured[measured], state: (seen ? signal.seen[seen] : words.states[state]) + process }
 }
 
 /** `generic` where a usual value stands in for a data sheet, or nobody has held a limit against its source. */

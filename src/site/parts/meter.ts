@@ -42,12 +42,12 @@ export function metersOf(context: Context, device: Device): Metered[] {
     const sheet = analogueSheet(context, checkout, device, first)
     return [{ signal: first, sheet, expectations: checkout.expectations, notComputed: [], refused: undefined, isSafetyDevice }]
   }
-  const inputs = checkout.circuits.map(({ signal, circuit, notComputed = [], refused }, index) => {
+  const inputs = checkout.circuits.map(({ signal, circuit, seen, notComputed = [], refused }, index) => {
     // What is of no input stands with the first.
     const expectations = index === 0 ? ofInputs.filter((it) => !isOfAnother(it, checkout, signal)) : own(signal)
     const expected = expectedOf(context, expectations)
     const sheet: MeterSheet = circuit
-      ? { ...switchedSheet(circuit, checkout.supply, expected), limits: limitsOf(circuit, expectations) }
+      ? { ...switchedSheet(circuit, checkout.supply, expected), limits: limitsOf(circuit, expectations), ...(seen ? { seen } : {}) }
       : { kind: 'plain', expected }
     return { signal, sheet, expectations, notComputed, refused, isSafetyDevice }
   })

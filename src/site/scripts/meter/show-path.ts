@@ -35,7 +35,7 @@ export function showPath(page: MeterPage, state: MeterState): void {
     if (text !== undefined) write(field.at, field.state ? `${text} ${targetText(words, signal, field.state, sheet)}` : text, verdict)
   for (const indicator of page.indicators) {
     const pattern = state.kept.lights[indicator]
-    if (pattern) write(placeOfIndicator[indicator], patternText(words, pattern, sheet))
+    if (pattern) write(placeOfIndicator[indicator], patternText(words, signal, pattern, sheet))
   }
   const suspected = suspectedOf(state)
   if (!suspected) return

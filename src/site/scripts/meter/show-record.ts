@@ -24,7 +24,7 @@ export function showRecord(page: MeterPage, state: MeterState): void {
   })
   const lights = page.indicators.flatMap((indicator) => {
     const pattern = state.kept.lights[indicator]
-    return pattern ? [element('li', { text: `${signal.indicators[indicator]}: ${patternText(words, pattern, sheet)}` })] : []
+    return pattern ? [element('li', { text: `${signal.indicators[indicator]}: ${patternText(words, signal, pattern, sheet)}` })] : []
   })
   required(record, '[data-record-readings]').replaceChildren(...rows)
   required(record, '[data-record-lights]').replaceChildren(...lights)
