@@ -2,6 +2,7 @@ import { advice, suggestFrom } from '../check/suggest.ts'
 import { graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { planLessons } from '../site/training/plan-lessons.ts'
+import { usualMinutes } from '../site/training/usual-minutes.ts'
 import { fill } from '../site/words/fill.ts'
 import { type Labels, labelsOf } from '../site/words/labels.ts'
 import type { SessionLimits } from '../training/session-minutes.ts'
@@ -11,9 +12,6 @@ import { type Options, UsageError } from './options.ts'
 import { heldLessons } from './read-records.ts'
 import { today } from './today.ts'
 import { type PrintedPlan, planCsv, planJson, planText } from './train-forms.ts'
-
-/** Where neither the command nor training.yaml says how long a session is. */
-const usualMinutes = 45
 
 /** Prints the training plan of a role. Nothing is printed of a folder with errors: what it teaches may be wrong. */
 export async function run(options: Options): Promise<number> {

@@ -29,6 +29,7 @@ export const address = {
   glossary: 'glossary.html',
   lookup: 'lookup.html',
   about: 'about.html',
+  planning: 'planning.html',
   tag: (tag: string) => `tags/${slug(tag)}.html`,
   alarm: (number: string) => `alarms/${slug(number)}.html`,
   part: (number: string) => `parts/${slug(number)}.html`,

@@ -21,6 +21,7 @@ export type View =
         | 'glossary'
         | 'lookup'
         | 'about'
+        | 'planning'
     }
   | { kind: 'device'; tag: string }
   | { kind: 'alarm'; number: string }
@@ -70,6 +71,7 @@ function planViews(machine: Machine, graph: Graph): [string, View][] {
     'glossary',
     'lookup',
     'about',
+    'planning',
   ] as const
   return [
     [address.start, { kind: 'start' }],

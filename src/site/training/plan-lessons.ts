@@ -1,4 +1,5 @@
 import { type Asking, askedLessons } from '../../model/asked-lessons.ts'
+import type { Page } from '../../model/machine.ts'
 import { taughtLesson } from '../../model/taught-lesson.ts'
 import { speakInput } from '../../model/words.ts'
 import { type Context, titleIn } from '../context.ts'
@@ -11,21 +12,26 @@ export type Speaker = Pick<Context, 'machine' | 'graph' | 'labels' | 'language'>
 
 /** The lessons that a role is asked to take, in the author's order, each with the reason for it. */
 export function planLessons(speaker: Speaker, role: string): PlanLesson[] {
-  return askedLessons(speaker.machine, speaker.graph, role).map(({ lesson, asking }) => {
-    const title = titleIn(lesson, speaker.language)
-    const { minutes, needs = [], needsSignedOff = [], mode, level } = lesson.frontmatter
-    return {
-      taught: taughtLesson(lesson),
-      title: title.text,
-      ...(title.language === speaker.language ? {} : { lang: title.language }),
-      minutes,
-      needs,
-      needsSignedOff,
-      why: whyText(speaker, role, asking),
-      ...(mode === undefined ? {} : { mode }),
-      ...(level === undefined ? {} : { level }),
-    }
-  })
+  return askedLessons(speaker.machine, speaker.graph, role).map(({ lesson, asking }) => ({
+    ...planLesson(lesson, speaker.language),
+    why: whyText(speaker, role, asking),
+  }))
+}
+
+/** What a plan shows of a lesson in a language. */
+export function planLesson(page: Page<'lessons'>, language: string): Omit<PlanLesson, 'why'> {
+  const title = titleIn(page, language)
+  const { minutes, needs = [], needsSignedOff = [], mode, level } = page.frontmatter
+  return {
+    taught: taughtLesson(page),
+    title: title.text,
+    ...(title.language === language ? {} : { lang: title.language }),
+    minutes,
+    needs,
+    needsSignedOff,
+    ...(mode === undefined ? {} : { mode }),
+    ...(level === undefined ? {} : { level }),
+  }
 }
 
 function whyText(speaker: Speaker, role: string, asking: Asking): string {

@@ -4,6 +4,7 @@ import { officeAround } from './report-to/office.ts'
 import { startInOffice } from './start-in-office.ts'
 import { startLessonEnd } from './start-lesson-end.ts'
 import { startPath } from './start-path.ts'
+import { startPlanning } from './start-planning.ts'
 import { startRecords } from './start-records.ts'
 
 const { lang, dataset } = document.documentElement
@@ -16,5 +17,6 @@ if (words && machineId !== undefined) {
     if (office) startInOffice(root, office, words)
     else startLessonEnd(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-path]')) startPath(root, page)
+  for (const root of document.querySelectorAll<HTMLElement>('[data-planning]')) startPlanning(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-records]')) startRecords(root, page)
 }

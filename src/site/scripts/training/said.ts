@@ -2,12 +2,13 @@ import type { Entry, JournalProblem } from '../../../training/journal.ts'
 import { noEntry } from '../../../training/journal.ts'
 import { writeJournal } from '../../../training/journal-file.ts'
 import type { TrainingRecord } from '../../../training/record.ts'
+import type { LessonStatus } from '../../../training/status.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import { element } from '../meter/dom.ts'
 import { following, type StoreFault } from './open-store.ts'
 import { saveFile } from './save-file.ts'
-import { type TrainingPage, today } from './training-page.ts'
+import { dayText, type TrainingPage, today } from './training-page.ts'
 
 /** Shows what became of something, in place of what was said before, with what can be done about it. */
 export function say(place: HTMLElement, text: string, acts: readonly { text: string; act: () => void }[] = [], isFault = false): void {
@@ -53,4 +54,10 @@ export async function sayFault(page: TrainingPage, place: HTMLElement, fault: St
   const asKept = fault.kind === 'changed' ? fault.asKept : undefined
   const changed = { text: words.recordAsKept, act: () => saveFile(recordsFileName(page, undefined, 'changed-records.jsonl'), asKept ?? '') }
   say(place, faultText(words, fault), [...(unrecorded.length > 0 ? [pending] : []), ...(asKept === undefined ? [] : [changed])], true)
+}
+
+/** Where a person stands with a lesson, with the day to which it holds. */
+export function statusText(words: LearningWords, { status, ends }: LessonStatus): string {
+  const day = ends === undefined ? '' : dayText(ends)
+  return status === 'ok' && day ? fill(words.status_okUntil, { ends: day }) : fill(words[`status_${status}`], { ends: day })
 }

@@ -1,13 +1,13 @@
 import { learningPath } from '../../../training/learning-path.ts'
 import type { TrainingRecord } from '../../../training/record.ts'
-import { type LessonStatus, statusOf } from '../../../training/status.ts'
+import { statusOf } from '../../../training/status.ts'
 import type { ShownLesson } from '../../training/shown-lesson.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import { element, required } from '../meter/dom.ts'
 import { lastLearner, rememberLearner } from './learner.ts'
-import { sayFault } from './said.ts'
-import { dayText, knownPeople, type TrainingPage, today } from './training-page.ts'
+import { sayFault, statusText } from './said.ts'
+import { knownPeople, type TrainingPage, today } from './training-page.ts'
 
 /** Shows on a path what holds for the person who is chosen, what comes next, and why. */
 export function startPath(root: HTMLElement, page: TrainingPage): void {
@@ -31,7 +31,8 @@ export function startPath(root: HTMLElement, page: TrainingPage): void {
       if (!row || !place) continue
       row.classList.toggle('path-done', isChosen && state === 'done')
       row.classList.toggle('path-here', isChosen && id === path.next?.id)
-      const status = statusText(words, statuses.get(id))
+      const found = statuses.get(id)
+      const status = found ? statusText(words, found) : ''
       const before = named(needsIn(lessons, id))
       const waits = state === 'waits' ? `${status}. ${fill(words.pathWaits, { lessons: named(missing) })}` : status
       place.textContent = isChosen ? waits : before && fill(words.pathNeeds, { lessons: before })
@@ -90,10 +91,4 @@ function nextNodes(
     element('p', { className: 'hint', text: rest }),
     link,
   ]
-}
-
-function statusText(words: LearningWords, found: LessonStatus | undefined): string {
-  if (!found) return ''
-  const ends = found.ends === undefined ? '' : dayText(found.ends)
-  return found.status === 'ok' && ends ? fill(words.status_okUntil, { ends }) : fill(words[`status_${found.status}`], { ends })
 }
