@@ -39,8 +39,7 @@ interface MaterialFactor {
 /** The factor of a material for a switch; a material that is not on record is refused. `stated`: from the data sheet or measured. */
 export function materialFactor(principle: ProximityPrinciple, material: string, stated?: Quantity): MaterialFactor | Refused {
   if (stated !== undefined) return { factor: typeof stated === 'number' ? { value: stated, basis: 'data sheet' } : stated }
-  const known = materialFactorRanges[principle]
-  const range = Object.hasOwn(known, material) ? known[material] : undefined
+  const range = new Map(Object.entries(materialFactorRanges[principle])).get(material)
   if (!range) return { refused: 'material-without-factor' }
   return { factor: { value: range[0], basis: 'generic', ...(principle === 'capacitive' ? { fromMemory: true as const } : {}) }, range }
 }

@@ -12,7 +12,7 @@ export function thermocoupleRangeC(type: ThermocoupleType): { low: number; high:
 /** Thermovoltage in mV against a junction at 0 °C, inside the range of the type. */
 function voltageAt(type: ThermocoupleType, t: number): number {
   const all = segments[type]
-  const segment = all.find(({ toC }) => t <= toC) ?? all.at(-1)
+  const segment = all.find(({ toC }) => t <= toC) ?? all[all.length - 1]
   const sum = (segment?.coefficients ?? []).reduceRight((higher, coefficient) => higher * t + coefficient, 0)
   const { a0, a1, a2 } = exponentialK
   return type === 'K' && t > 0 ? sum + a0 * Math.exp(a1 * (t - a2) ** 2) : sum

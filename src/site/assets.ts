@@ -12,7 +12,17 @@ import { writePictures } from './pictures.ts'
 const here = fileURLToPath(new URL('.', import.meta.url))
 
 /** Oldest engine that the scripts and styles are lowered for. */
-const target = 'chrome80'
+export const target = 'chrome80'
+
+/** File in `assets/` -> where its script begins. */
+export const scripts = {
+  'head.js': 'scripts/head.ts',
+  'site.js': 'scripts/site.ts',
+  'search-ui.js': 'scripts/search/main.ts',
+  'lookup.js': 'scripts/lookup.ts',
+  'meter.js': 'scripts/meter/main.ts',
+  'training.js': 'scripts/training/main.ts',
+}
 
 /**
  * Writes `assets/`: one style sheet, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and
@@ -28,14 +38,6 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
-  const scripts = {
-    'head.js': 'scripts/head.ts',
-    'site.js': 'scripts/site.ts',
-    'search-ui.js': 'scripts/search/main.ts',
-    'lookup.js': 'scripts/lookup.ts',
-    'meter.js': 'scripts/meter/main.ts',
-    'training.js': 'scripts/training/main.ts',
-  }
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)

@@ -25,9 +25,12 @@ export interface SignalWords {
   unread: Readonly<Record<UnreadReason, string>>
 }
 
-const tables: Readonly<Record<string, SignalWords>> = { en, es }
+const tables = new Map<string, SignalWords>([
+  ['en', en],
+  ['es', es],
+])
 
 /** The words of a language; undefined for one without a table. */
-export const signalWords = (language: string): SignalWords | undefined => (Object.hasOwn(tables, language) ? tables[language] : undefined)
+export const signalWords = (language: string): SignalWords | undefined => tables.get(language)
 
-export const languagesWithSignalWords: readonly string[] = Object.keys(tables)
+export const languagesWithSignalWords: readonly string[] = [...tables.keys()]

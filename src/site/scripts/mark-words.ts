@@ -63,7 +63,8 @@ function rangeIn(block: readonly Element[], words: readonly string[]): Range | u
     }
   }
   const found = findWords(text, words)
-  const [from, to] = found ? [nodes.findLast(({ at }) => at <= found.start), nodes.findLast(({ at }) => at < found.end)] : []
+  const lastOf = (isBefore: (at: number) => boolean) => nodes.filter(({ at }) => isBefore(at)).pop()
+  const [from, to] = found ? [lastOf((at) => at <= found.start), lastOf((at) => at < found.end)] : []
   if (!found || !from || !to) return undefined
   const range = document.createRange()
   range.setStart(from.node, found.start - from.at)

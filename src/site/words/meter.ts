@@ -247,7 +247,10 @@ const es: MeterWords = {
 
 export { en as meterEn, es as meterEs }
 
-const tables: Readonly<Record<string, MeterWords>> = { en, es }
+const tables = new Map<string, MeterWords>([
+  ['en', en],
+  ['es', es],
+])
 
 /** The words of a language; undefined for one that has none. */
-export const meterWords = (language: string): MeterWords | undefined => (Object.hasOwn(tables, language) ? tables[language] : undefined)
+export const meterWords = (language: string): MeterWords | undefined => tables.get(language)
