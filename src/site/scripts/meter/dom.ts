@@ -18,9 +18,3 @@ export function required<E extends Element>(root: ParentNode, selector: string):
   if (!found) throw new Error(`the page has no ${selector}`)
   return found
 }
-
-/** Shows nodes in place of what was there. `replaceChildren` is too young for the browsers of old panels. */
-export function showIn(place: Element, ...nodes: readonly Node[]): void {
-  place.textContent = ''
-  place.append(...nodes)
-}

@@ -1,7 +1,7 @@
 import { readQuantity, type Unread } from '../../../signals/read-quantity.ts'
 import { fieldText, stateText } from '../../meter/meter-words.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required, showIn } from './dom.ts'
+import { element, required } from './dom.ts'
 import type { JudgedField, MeterPage } from './meter-state.ts'
 import { expectedText } from './show-fields.ts'
 
@@ -65,8 +65,7 @@ export function startKeys(page: MeterPage, take: (id: string, text: string | und
     open(it) {
       asked = it
       const units = meterUnits.includes(it.field.unit) ? meterUnits : [it.field.unit, ...meterUnits]
-      showIn(
-        unitRow,
+      unitRow.replaceChildren(
         ...units.map((symbol) => {
           const button = element('button', { text: symbol })
           button.setAttribute('type', 'button')

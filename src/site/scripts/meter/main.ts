@@ -1,3 +1,4 @@
+import '../younger-names.ts'
 import { signalWords } from '../../../signals/words/words.ts'
 import { fieldsOf, healthyOf, indicatorsOf } from '../../meter/fields-of.ts'
 import { isLightPattern, patternOf } from '../../meter/light-pattern.ts'

@@ -1,7 +1,7 @@
 import { fieldText, stateText } from '../../meter/meter-words.ts'
 import type { Outcome } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required, showIn } from './dom.ts'
+import { element, required } from './dom.ts'
 import { isEmpty } from './kept.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 import { outcomeNodes, readingName } from './outcome-nodes.ts'
@@ -9,7 +9,7 @@ import { outcomeNodes, readingName } from './outcome-nodes.ts'
 /** What the readings mean, and where to look next. `goTo` opens a field or brings a light into view. */
 export function showOutcome(page: MeterPage, state: MeterState, goTo: (target: HTMLElement) => void): void {
   const { root, words } = page
-  showIn(required(root, '[data-outcome]'), ...outcomeNodes(page, state), ...nextNodes(page, state, goTo))
+  required(root, '[data-outcome]').replaceChildren(...outcomeNodes(page, state), ...nextNodes(page, state, goTo))
   const kept = required<HTMLElement>(root, '[data-kept]')
   kept.hidden = isEmpty(state.kept)
   kept.textContent = fill(words.meterKept, { when: whenText(state.kept.atMs) })

@@ -1,5 +1,5 @@
 import { bandText, basisText, fieldText, patternText, stateText, verdictText } from '../../meter/meter-words.ts'
-import { element, required, showIn } from './dom.ts'
+import { element, required } from './dom.ts'
 import { isEmpty } from './kept.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 import { outcomeNodes } from './outcome-nodes.ts'
@@ -26,8 +26,8 @@ export function showRecord(page: MeterPage, state: MeterState): void {
     const pattern = state.kept.lights[indicator]
     return pattern ? [element('li', { text: `${signal.indicators[indicator]}: ${patternText(words, signal, pattern, sheet)}` })] : []
   })
-  showIn(required(record, '[data-record-readings]'), ...rows)
-  showIn(required(record, '[data-record-lights]'), ...lights)
-  showIn(required(record, '[data-record-outcome]'), ...outcomeNodes(page, state))
+  required(record, '[data-record-readings]').replaceChildren(...rows)
+  required(record, '[data-record-lights]').replaceChildren(...lights)
+  required(record, '[data-record-outcome]').replaceChildren(...outcomeNodes(page, state))
   if (!isEmpty(state.kept)) required(record, '[data-record-date]').textContent = whenText(state.kept.atMs)
 }

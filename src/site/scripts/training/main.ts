@@ -1,4 +1,4 @@
-import './own-members.ts'
+import '../younger-names.ts'
 import { learningWords } from '../../words/learning.ts'
 import { openStore } from './open-store.ts'
 import { officeAround } from './report-to/office.ts'

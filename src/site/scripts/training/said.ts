@@ -5,7 +5,7 @@ import type { TrainingRecord } from '../../../training/record.ts'
 import type { LessonStatus } from '../../../training/status.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { element, showIn } from '../meter/dom.ts'
+import { element } from '../meter/dom.ts'
 import { following, type StoreFault } from './open-store.ts'
 import { saveFile } from './save-file.ts'
 import { dayText, type TrainingPage, today } from './training-page.ts'
@@ -19,7 +19,7 @@ export function say(place: HTMLElement, text: string, acts: readonly { text: str
     return button
   })
   place.classList.toggle('said-fault', isFault)
-  showIn(place, element('p', { text }), ...(buttons.length > 0 ? [element('p', { className: 'records-acts' }, ...buttons)] : []))
+  place.replaceChildren(element('p', { text }), ...(buttons.length > 0 ? [element('p', { className: 'records-acts' }, ...buttons)] : []))
 }
 
 /** The first digits of a hash, to compare with paper. */

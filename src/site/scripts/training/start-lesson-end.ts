@@ -1,7 +1,7 @@
 import type { TrainingRecord } from '../../../training/record.ts'
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required, showIn } from '../meter/dom.ts'
+import { element, required } from '../meter/dom.ts'
 import { lastLearner, type Person, rememberLearner } from './learner.ts'
 import { personFields } from './person-fields.ts'
 import type { QuizOutcome } from './question-nodes.ts'
@@ -43,7 +43,7 @@ export function startLessonEnd(root: HTMLElement, page: TrainingPage): void {
       option.setAttribute('value', id)
       return option
     })
-    showIn(required(root, '[data-known-people]'), ...options)
+    required(root, '[data-known-people]').replaceChildren(...options)
     required<HTMLElement>(root, '[data-to-records]').hidden = people.size === 0
   }
 

@@ -4,7 +4,7 @@ import { statusOf } from '../../../training/status.ts'
 import type { ShownLesson } from '../../training/shown-lesson.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { element, required, showIn } from '../meter/dom.ts'
+import { element, required } from '../meter/dom.ts'
 import { lastLearner, rememberLearner } from './learner.ts'
 import { sayFault, statusText } from './said.ts'
 import { knownPeople, type TrainingPage, today } from './training-page.ts'
@@ -41,18 +41,18 @@ export function startPath(root: HTMLElement, page: TrainingPage): void {
     required(root, '[data-path-count]').textContent = isChosen ? fill(words.pathDoneOf, { done, count: path.steps.length }) : ''
     const box = required<HTMLElement>(root, '[data-path-next]')
     box.hidden = !isChosen
-    if (isChosen) showIn(box, ...nextNodes(path.next, lessons, words, named))
+    if (isChosen) box.replaceChildren(...nextNodes(path.next, lessons, words, named))
   }
   const refresh = async () => {
     const answer = await store.entries()
     const said = required<HTMLElement>(root, '[data-said]')
-    showIn(said)
+    said.replaceChildren()
     if ('fault' in answer) await sayFault(page, said, answer.fault)
     records = 'fault' in answer ? [] : answer.entries.map(({ body }) => body)
     const people = knownPeople(records)
     const before = choice.value || lastLearner(page)?.id || ''
     const options = [...people].map(([id, name]) => new Option(name === id ? id : `${name} (${id})`, id))
-    showIn(choice, new Option(words.pathNobody, ''), ...options)
+    choice.replaceChildren(new Option(words.pathNobody, ''), ...options)
     choice.value = people.has(before) ? before : ''
     required<HTMLElement>(root, '[data-path-who]').hidden = people.size === 0
     show()

@@ -1,7 +1,7 @@
 import { isRight, passes } from '../../../training/quiz.ts'
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { required, showIn } from '../meter/dom.ts'
+import { required } from '../meter/dom.ts'
 import { keepAnswers, keptAnswers } from './kept-answers.ts'
 import { answeredNodes, outcomeNodes, type QuizOutcome, questionNodes, rightOf } from './question-nodes.ts'
 
@@ -20,7 +20,7 @@ export function startQuestions(root: HTMLElement, sheet: LessonSheet, words: Lea
     keepAnswers(sheet, answers)
   }
   const place = (nodes: readonly HTMLElement[], focus: string | undefined) => {
-    showIn(live, ...nodes)
+    live.replaceChildren(...nodes)
     if (focus) live.querySelector<HTMLElement>(focus)?.focus({ preventScroll: true })
     if (focus) live.scrollIntoView({ block: 'start' })
   }
