@@ -287,6 +287,52 @@ describe('the records of a device', () => {
     })
   })
 
+  test('of another tab are said where they are shown', async () => {
+    await onPage('lessons.html', async (page, { context }) => {
+      await expect.poll(() => page.locator('[data-records-count]').textContent()).toBe('No records yet.')
+      await take(await context.newPage(), 'P-2')
+      await expect.poll(() => outcome(page).textContent()).toBe('Another tab has added a record.')
+      expect(await page.locator('[data-records-count]').textContent()).toContain('2 entries')
+    })
+  })
+
+  test('hold the yearly inspection of a lockout, by another person than those included', async () => {
+    await onPage('lockout/lo-1.html', async (page) => {
+      const part = page.locator('[data-inspection]')
+      const refused = part.locator('[data-said]')
+      await expect.poll(() => part.locator('[data-inspection-status]').textContent()).toBe('No inspection is recorded on this device.')
+      await part.getByText('Record an inspection').tap()
+      await part.getByLabel('Id of the inspector').fill('A-1')
+      await part.getByLabel('Name of the inspector').fill('Sam Reed')
+      const people = part.getByLabel('Ids of the people included')
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toBe('Tick that the inspector is authorised and does not use this procedure.')
+      await part.getByRole('checkbox').tap()
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toBe('Enter who was included.')
+      await people.fill('P-1, a1')
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toBe('The inspector cannot be one of the people included.')
+      await people.fill('P-1, P-2')
+      await part.getByLabel('Ids of those who have to be trained again').fill('P-3')
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toBe('Only people who were included can be sent to training by this inspection.')
+      await part.getByLabel('Ids of those who have to be trained again').fill('P-2')
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toBe('Enter what has to be trained again.')
+      await part.getByLabel('What has to be trained again').fill('The try before the work')
+      await button(part, 'Record it').tap()
+      await expect.poll(() => refused.textContent()).toMatch(/^The inspection is recorded: entry 1\. Hash [0-9a-f]{8}\.$/)
+      await expect
+        .poll(() => part.locator('[data-inspection-status]').textContent())
+        .toMatch(/^Last inspection: .+, by Sam Reed\. The next is due on .+\.$/)
+      await page.emulateMedia({ media: 'print' })
+      expect(await part.isVisible()).toBe(false)
+      await page.emulateMedia({ media: 'screen' })
+      expect(await recordsOn(page)).toEqual(['named A-1', 'inspected'])
+    })
+  })
+
   test('are not wiped when another tab has just added one', async () => {
     await onPage('lessons.html', async (page, { context }) => {
       await take(page, 'P-1')
@@ -482,6 +528,9 @@ describe('for everyone', () => {
         await page.goto(fromDisk('lessons.html'))
         await button(page, 'Wipe all records').tap()
         await look('records')
+        await page.goto(fromDisk('lockout/lo-1.html'))
+        await page.getByText('Record an inspection').tap()
+        await look('inspection')
       },
       { width, height, touch: true, context: { colorScheme } },
     )

@@ -3,6 +3,7 @@ import { learningWords } from '../../words/learning.ts'
 import { openStore } from './open-store.ts'
 import { officeAround } from './report-to/office.ts'
 import { startInOffice } from './start-in-office.ts'
+import { startInspection } from './start-inspection.ts'
 import { startLessonEnd } from './start-lesson-end.ts'
 import { startPath } from './start-path.ts'
 import { startPlanning } from './start-planning.ts'
@@ -20,4 +21,5 @@ if (words && machineId !== undefined) {
   for (const root of document.querySelectorAll<HTMLElement>('[data-path]')) startPath(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-planning]')) startPlanning(root, page)
   for (const root of document.querySelectorAll<HTMLElement>('[data-records]')) startRecords(root, page)
+  for (const root of document.querySelectorAll<HTMLElement>('[data-inspection]')) startInspection(root, page)
 }

@@ -45,6 +45,16 @@ export function personFields(root: ParentNode, name: string, { words }: Training
   }
 }
 
+/** Offers the people of whom there are records to all fields of ids under `root`. */
+export function offerPeople(root: ParentNode, people: ReadonlyMap<string, string>): void {
+  const options = [...people].map(([id, name]) => {
+    const option = element('option', { text: name })
+    option.setAttribute('value', id)
+    return option
+  })
+  required(root, '[data-known-people]').replaceChildren(...options)
+}
+
 /** One line, without blanks at its ends and signs that nobody sees. */
 const plain = (text: string) =>
   text

@@ -1,9 +1,9 @@
 import type { TrainingRecord } from '../../../training/record.ts'
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required } from '../meter/dom.ts'
+import { required } from '../meter/dom.ts'
 import { lastLearner, type Person, rememberLearner } from './learner.ts'
-import { personFields } from './person-fields.ts'
+import { offerPeople, personFields } from './person-fields.ts'
 import type { QuizOutcome } from './question-nodes.ts'
 import { withNames } from './record-for.ts'
 import { say, sayFault, shortHash } from './said.ts'
@@ -38,12 +38,7 @@ export function startLessonEnd(root: HTMLElement, page: TrainingPage): void {
   async function refresh(): Promise<void> {
     const people = knownPeople(await recordsOf(page))
     for (const it of [fields, signOff]) it?.know(people)
-    const options = [...people].map(([id, name]) => {
-      const option = element('option', { text: name })
-      option.setAttribute('value', id)
-      return option
-    })
-    required(root, '[data-known-people]').replaceChildren(...options)
+    offerPeople(root, people)
     required<HTMLElement>(root, '[data-to-records]').hidden = people.size === 0
   }
 

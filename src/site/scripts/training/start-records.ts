@@ -15,6 +15,8 @@ export function startRecords(root: HTMLElement, page: TrainingPage): void {
   }
   const tell = (text: string, isFault = false) => say(said, text, [], isFault)
 
+  /** Hash of the last record that was shown. */
+  let shown: string | undefined
   /** Shows what is there and returns it; undefined where a fault was said. */
   const refresh = async () => {
     const answer = await store.entries()
@@ -25,6 +27,7 @@ export function startRecords(root: HTMLElement, page: TrainingPage): void {
     }
     const { entries } = answer
     const last = entries[entries.length - 1]
+    shown = shortHash(last?.hash)
     part('records-count').textContent = last ? fill(words.recordsCount, { count: entries.length, hash: shortHash(last.hash) }) : words.recordsNone
     return { entries, last }
   }
@@ -86,7 +89,12 @@ export function startRecords(root: HTMLElement, page: TrainingPage): void {
     await changed()
     tell(answer.wiped ? words.recordsWiped : words.recordsMoved, !answer.wiped)
   })
-  store.onChange(() => void refresh())
+  store.onChange(async () => {
+    const before = shown
+    const found = await refresh()
+    // Coming back to a tab is no news.
+    if (found && before !== undefined && before !== shown) tell(words.recordsElsewhere)
+  })
   root.hidden = false
   void refresh()
 }
