@@ -326,8 +326,11 @@ describe('the records of a device', () => {
       await expect
         .poll(() => part.locator('[data-inspection-status]').textContent())
         .toMatch(/^Last inspection: .+, by Sam Reed\. The next is due on .+\.$/)
+      // The sheet to sign is for paper, the form for the screen.
+      expect(await page.locator('.signing').isVisible()).toBe(false)
       await page.emulateMedia({ media: 'print' })
       expect(await part.isVisible()).toBe(false)
+      expect(await page.locator('.signing').isVisible()).toBe(true)
       await page.emulateMedia({ media: 'screen' })
       expect(await recordsOn(page)).toEqual(['named A-1', 'inspected'])
     })

@@ -27,6 +27,7 @@ const kinds: Record<string, string> = {
   lesson: 'lessons/machine-tour.html',
   'lesson of a technology': 'lessons/check-inductive.html',
   'lesson for a device': 'checks/check-inductive/PRS204.html',
+  path: 'paths/operator.html',
   lockouts: 'lockout.html',
   lockout: 'lockout/lo-1.html',
   procedures: 'procedures.html',
