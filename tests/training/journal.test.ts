@@ -124,6 +124,22 @@ describe('a journal of 1,000 entries', () => {
   }
 })
 
+test('a journal that is handed over in any pieces, again and again, comes to the same', () => {
+  const journal = journalOf(manyRecords(30))
+  fc.assert(
+    fc.property(fc.array(fc.nat({ max: 30 }), { maxLength: 8 }), (lengths) => {
+      let kept: Entry[] = []
+      for (const length of [...lengths, 30, 30]) {
+        const theirs = readJournal(writeJournal(journal.slice(0, length)))
+        const result = 'entries' in theirs ? addedBy(kept, theirs.entries) : theirs
+        if ('problem' in result) throw new Error(journalProblemText(result.problem))
+        kept = [...kept, ...result.added]
+      }
+      expect(kept).toEqual(journal)
+    }),
+  )
+})
+
 describe('another journal', () => {
   const ours = journalOf(manyRecords(6))
   test.each<[string, Entry[], Entry[], number | string]>([
