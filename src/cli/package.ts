@@ -5,7 +5,7 @@ import { zipFolder } from '../bundle/zip.ts'
 import { advice, suggestFrom } from '../check/suggest.ts'
 import type { Machine } from '../model/machine.ts'
 import { reportText } from '../report/text.ts'
-import { lessonsOf, packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
+import { packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
 import { packageFormats } from '../training/packages/launch-page.ts'
 import { checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
@@ -45,19 +45,14 @@ export async function run(options: Options): Promise<number> {
     }
     await writeLaunchAssets(siteDir)
     for (const sequence of sequences) {
-      const lessons = lessonsOf(sequence, written.graph)
-      const left = sequence.lessons.filter((name) => !lessons.some((page) => page.name === name))
       progress.step(sequence.id)
-      if (lessons.length > 0) {
-        const packed = join(work, sequence.id)
-        mkdirSync(packed)
-        packSequence({ machine, ...written, siteDir, sequence, format, language }, packed)
-        const zip = join(outDir, `${sequence.id}.${format}.${language}.zip`)
-        zipFolder(packed, zip, '')
-        rmSync(packed, { recursive: true })
-        progress.done(`${countOf(lessons.length, 'lesson')}, ${Math.ceil(statSync(zip).size / 1000)} kB, in ${zip}`)
-      }
-      if (left.length > 0) progress.done(`left out of ${sequence.id}, since serial no. ${machine.unit.serial} has no such lesson: ${left.join(', ')}`)
+      const packed = join(work, sequence.id)
+      mkdirSync(packed)
+      packSequence({ machine, ...written, siteDir, sequence, format, language }, packed)
+      const zip = join(outDir, `${sequence.id}.${format}.${language}.zip`)
+      zipFolder(packed, zip, '')
+      rmSync(packed, { recursive: true })
+      progress.done(`${countOf(sequence.lessons.length, 'lesson')}, ${Math.ceil(statSync(zip).size / 1000)} kB, in ${zip}`)
     }
   } finally {
     rmSync(work, { recursive: true, force: true })

@@ -56,18 +56,19 @@ export async function writeLaunchAssets(siteDir: string): Promise<void> {
 /** What every package takes from the site, besides what its pages load. */
 const ownAssets = ['site.css', 'launch.css', 'launch.js', 'launch-licence.txt']
 
-/** The lessons of a sequence that the unit has. */
-export function lessonsOf({ lessons }: TrainingFile['sequences'][number], graph: Graph): Page<'lessons'>[] {
-  return lessons.flatMap((name) => {
+/** The lessons of a sequence; the check lets none pass that the unit does not have. */
+function lessonsOf({ id, lessons }: TrainingFile['sequences'][number], graph: Graph): Page<'lessons'>[] {
+  return lessons.map((name) => {
     const page = graph.page(`lessons/${name}`)
-    return page?.collection === 'lessons' ? [page] : []
+    if (page?.collection !== 'lessons') throw new Error(`the sequence ${id} names the lesson ${name}, and there is none`)
+    return page
   })
 }
 
 /**
- * Writes the files of a package with the lessons of a sequence into `dir`: a launch page a lesson, the pages of the lessons (of a lesson
- * that is made for devices, those of all its devices), what these lead to by one link, and the manifest. The
- * unit must have one of the lessons. Throws where the manifest does not agree with the files.
+ * Writes the files of a package with the lessons of a sequence into `dir`: a launch page a lesson, the pages of the lessons
+ * (of a lesson that is made for devices, those of all its devices), what these lead to by one link, and the manifest.
+ * Throws where the manifest does not agree with the files.
  */
 export function packSequence(input: PackInput, dir: string): void {
   const { machine, graph, siteDir, sequence, language, format } = input

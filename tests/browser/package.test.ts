@@ -1,4 +1,5 @@
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { unzipSync } from 'fflate'
@@ -10,6 +11,7 @@ import { writeTrainedMachine } from '../trained-machine.ts'
 import { launchChromium, openPage } from './chromium.ts'
 import { type Served, serveFolder } from './serve.ts'
 
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const office = { width: 1280, height: 800, touch: true }
 
 let browser: Browser
@@ -60,8 +62,8 @@ afterAll(async () => {
 /** A system answers so for a learner of whom it keeps nothing yet. */
 const nothingKept = /404.*\/xapi\/(agents\/profile|activities\/state)\?/
 
-async function at(address: string, act: (page: Page) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser, office)
+async function at(address: string, act: (page: Page) => Promise<void>, options: Parameters<typeof openPage>[1] = office): Promise<void> {
+  const opened = await openPage(browser, options)
   try {
     await opened.page.goto(`${served.url}${address}`)
     await act(opened.page)
@@ -155,6 +157,34 @@ describe('a lesson of a SCORM 1.2 package under a mock runtime', () => {
       await launch.getByRole('status').getByText('Recorded: done.').waitFor()
       expect(await value(page, 'cmi.core.lesson_status')).toBe('completed')
     })
+  })
+
+  test.each([
+    ['light', 1280, 800],
+    ['dark', 800, 480],
+  ] as const)('axe finds nothing in the bar, nothing is too wide and buttons fit a finger: %s, %d x %d', async (colorScheme, width, height) => {
+    await at(
+      'office-1.2.html?open=scorm-1.2/launch/look-round.html',
+      async (page) => {
+        const frame = page.frames().find((it) => it.name() === 'content')
+        if (!frame) throw new Error('no frame')
+        await frame.getByRole('button', { name: 'I have finished this lesson' }).waitFor()
+        await picture(page, `package-${width}`)
+        await frame.evaluate(axe)
+        const found = await frame.evaluate(async () => {
+          const run: typeof import('axe-core') = Reflect.get(window, 'axe')
+          const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+          const { violations } = await run.run({ exclude: ['iframe'] }, { preload: false, iframes: false, runOnly: { type: 'tag', values: tags } })
+          return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
+        })
+        expect(found).toEqual([])
+        expect(await frame.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
+        const heights = await frame.locator('.launch-acts > :visible').evaluateAll((all) => all.map((it) => it.getBoundingClientRect().height))
+        expect(heights).toHaveLength(3)
+        for (const own of heights) expect(own).toBeGreaterThanOrEqual(50)
+      },
+      { width, height, touch: true, context: { colorScheme } },
+    )
   })
 
   test('without a system the bar says that nothing is recorded', async () => {

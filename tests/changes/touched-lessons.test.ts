@@ -16,9 +16,32 @@ Find <Fact of="tag" tag="PS-101" />.
 `
 const read = (path: string) => readFileSync(`tests/fixtures/sound-machine/${path}`, 'utf8')
 
+const machineFile = read('machine.yaml').replace(
+  'energy: { file: data/energy.yaml }',
+  'energy: { file: data/energy.yaml }\n  hazards: { file: data/hazards.yaml }',
+)
+const hazards = (id: string) => `hazards:
+  - id: ${id}
+    name: { en: Pinch point, es: Atrapamiento }
+    group: mechanical
+    origin: { en: The clamp, es: La pinza }
+    areas: [press]
+    phases: [operation]
+    tasks: [procedures/start]
+    residual: { severity: minor-or-moderate-injury }
+    builtIn: []
+    user: [{ en: Instruct the operators, es: Instruir a los operadores }]
+    assessment: RA-1 no. 1
+    caution: crush
+`
+
 /** The touches after some texts were replaced, each as `lesson: what it calls for: by what`. */
 function touches(path: string, ...edits: [string, string][]): string[] {
-  const before = new Map([['pages/lessons/look-round.mdx', lesson]])
+  const before = new Map([
+    ['pages/lessons/look-round.mdx', lesson],
+    ['machine.yaml', machineFile],
+    ['data/hazards.yaml', hazards('pinch')],
+  ])
   let text = before.get(path) ?? read(path)
   for (const [was, is] of edits) {
     expect(text).toContain(was)
@@ -70,6 +93,12 @@ test.each([
     'pages/lockout/lo-1.mdx',
     [['Open the press. Stop it.', 'Stop the press. Open it.']],
     ['procedure: lockout/lo-1'],
+  ],
+  [
+    'a hazard of a task that it covers',
+    'data/hazards.yaml',
+    [['The clamp, es', 'The clamp and the ram, es']],
+    ['new-hazard: hazard pinch hazard-changed'],
   ],
   ['a page that it covers has another text', 'pages/procedures/start.mdx', [['title: ', 'title: New ']], ['procedure: procedures/start']],
 ] satisfies [string, string, [string, string][], string[]][])('%s', (_, path, edits, expected) => {

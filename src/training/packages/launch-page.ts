@@ -35,7 +35,7 @@ export function launchPage({ format, language, lesson, title, page, asks, remark
 </head>
 <body class="launch">
 <header class="launch-bar" data-launch${data.join('')}>
-<p class="launch-title">${escaped(title)}</p>
+<h1 class="launch-title">${escaped(title)}</h1>
 <p class="launch-status" role="status"></p>
 ${remark === undefined ? '' : `<p class="launch-remark">${escaped(remark)}</p>\n`}<p class="launch-acts"><a href="${escaped(page)}" target="lesson">${escaped(words.back)}</a>${asks ? '' : button('done')}${button('again')}${button('close')}</p>
 </header>

@@ -1,5 +1,6 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
+import { cmi5Problems } from '../../../src/training/cmi5.ts'
 
 export interface Cmi5OfficeOptions {
   launchMode?: 'Normal' | 'Browse' | 'Review'
@@ -162,6 +163,8 @@ function faultOf(
   session: string,
   launch: { launchMode: string; masteryScore: number | undefined },
 ): string | undefined {
+  const [problem] = cmi5Problems(statement, launch.masteryScore === undefined ? {} : { masteryScore: launch.masteryScore })
+  if (problem) return `${problem.path}: ${problem.message}`
   const verb = shortVerb(statement)
   const { result, context, actor, object, timestamp } = statement
   if (JSON.stringify(actor) !== JSON.stringify(cmi5Actor)) return 'another actor'

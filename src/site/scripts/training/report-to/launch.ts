@@ -93,7 +93,7 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     if (told.told === 'refused') return
     for (const control of [done, close]) if (control) control.disabled = true
     const address = system.returnAddress?.()
-    if (address) location.href = address
+    if (address && /^https?:/i.test(address)) location.href = address
   })
   window.addEventListener('pagehide', () => void finish())
   await started
