@@ -7,7 +7,7 @@ import { compare } from '../source/place.ts'
 import { readJournal } from '../training/journal-file.ts'
 import { journalProblemText } from '../training/journal-problem.ts'
 import { isLessonRecord, namesOf } from '../training/record.ts'
-import { peopleIn, type Retraining, retrainingOf } from '../training/retraining.ts'
+import { type Retraining, retrainingOf } from '../training/retraining.ts'
 import { UsageError } from './options.ts'
 import type { Revisions } from './revisions.ts'
 import { today } from './today.ts'
@@ -28,13 +28,13 @@ export function retrainingIn(path: string, { old, now }: Revisions, report: Chan
   const date = compare(report.old.date, report.now.date) < 0 ? report.now.date : day
   const touches = touchedLessons(report.changes, old.machines, now.machines)
   const taught = [...lessons.values()].map(taughtLesson)
-  const found = retrainingOf({
-    people: peopleIn(records).map((person) => ({ person, lessons: taught.map(({ id }) => id) })),
-    lessons: taught,
-    records,
-    today: day,
-    changes: touches.map((touch) => ({ lesson: touch.lesson, change: touch.calls, date, what: whatOf(touch) })),
-  })
+  const asked = taught.map(({ id }) => id)
+  const changes = touches.map((touch) => ({ lesson: touch.lesson, change: touch.calls, date, what: whatOf(touch) }))
+  // Each person by the person's own records: a plant has many people, and each of them few.
+  const byPerson = Map.groupBy(records.filter(isLessonRecord), ({ person }) => person)
+  const found = [...byPerson].flatMap(([person, own]) =>
+    retrainingOf({ people: [{ person, lessons: asked }], lessons: taught, records: own, today: day, changes }),
+  )
   const names = namesOf(records)
   const told = [...Map.groupBy(found, ({ person }) => person)].map(
     ([person, own]): ToldPerson => ({
