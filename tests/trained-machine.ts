@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 
@@ -31,12 +31,14 @@ sequences:
   - { id: sensors, name: Sensors, role: operator, lessons: [check-pressure] }
 `
 
-/** A copy on disk of the sound machine, with \`stop-and-lock\`, and with a sequence of lessons that are made for devices. */
-export function writeTrainedMachine(): { folder: string; dir: string; remove(): void } {
+/** A copy on disk of the sound machine, with \`stop-and-lock\`, and with a sequence of lessons that are made for devices; `shared` has no pages. */
+export function writeTrainedMachine(): { folder: string; shared: string; dir: string; remove(): void } {
   const dir = mkdtempSync(join(tmpdir(), 'fettle-trained-'))
   const folder = join(dir, 'machine')
   cpSync('tests/fixtures/sound-machine', folder, { recursive: true })
   writeFileSync(join(folder, 'pages/lessons/stop-and-lock.mdx'), lesson)
   writeFileSync(join(folder, 'training.yaml'), training)
-  return { folder, dir, remove: () => rmSync(dir, { recursive: true, force: true }) }
+  const shared = join(dir, 'shared')
+  mkdirSync(shared)
+  return { folder, shared, dir, remove: () => rmSync(dir, { recursive: true, force: true }) }
 }

@@ -32,7 +32,7 @@ beforeAll(async () => {
       'package',
       machine.folder,
       '--shared',
-      'content',
+      machine.shared,
       '--sequence',
       'first-day',
       '--format',
@@ -59,8 +59,8 @@ afterAll(async () => {
   rmSync(dir, { recursive: true, force: true })
 })
 
-/** A system answers so for a learner of whom it keeps nothing yet. */
-const nothingKept = /404.*\/xapi\/(agents\/profile|activities\/state)\?/
+/** A system answers so for a learner of whom it keeps nothing yet, and one that is out of order. */
+const nothingKept = /(404|503).*\/xapi\/(agents\/profile|activities\/state)\?/
 
 async function at(address: string, act: (page: Page) => Promise<void>, options: Parameters<typeof openPage>[1] = office): Promise<void> {
   const opened = await openPage(browser, options)
@@ -220,6 +220,31 @@ describe('cmi5', () => {
         await page.goto('about:blank')
         await expect.poll(() => system.verbs()).toEqual(['launched', 'initialized', 'completed', 'passed', 'terminated'])
       })
+    } finally {
+      await system.close()
+    }
+  })
+
+  test('a system that fails at first is asked again, and a learner who comes back is where the lesson was left', async () => {
+    const system = await startCmi5Office()
+    try {
+      system.setAnswer(503)
+      await at(`cmi5/launch/look-round.html${system.launch('s1')}`, async (page) => {
+        await page.getByRole('status').getByText('Not recorded: LMS.LaunchData: 503').waitFor()
+        system.setAnswer(undefined)
+        await page.getByRole('button', { name: 'Tell it again' }).tap()
+        await page.getByRole('status').getByText('The training system records this lesson.').waitFor()
+        await page.frameLocator('[name=lesson]').getByRole('link', { name: 'PS-101' }).tap()
+        await page.frameLocator('[name=lesson]').locator('.kind-device').waitFor()
+        await page.getByRole('button', { name: 'Close the lesson' }).tap()
+        await page.getByRole('status').getByText('The lesson is closed.').waitFor()
+      })
+      await at(`cmi5/launch/look-round.html${system.launch('s2')}`, async (page) => {
+        await page.frameLocator('[name=lesson]').locator('.kind-device').waitFor()
+        await page.getByRole('button', { name: 'Close the lesson' }).tap()
+        await page.getByRole('status').getByText('The lesson is closed.').waitFor()
+      })
+      expect(system.verbs()).toEqual(['launched', 'initialized', 'terminated', 'launched', 'initialized', 'terminated'])
     } finally {
       await system.close()
     }

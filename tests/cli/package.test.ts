@@ -7,12 +7,12 @@ import { writeTrainedMachine } from '../trained-machine.ts'
 import { schemaFaults } from '../training/packages/schemas.ts'
 import { runFettle } from './run-fettle.ts'
 
-const { folder, dir, remove } = writeTrainedMachine()
+const { folder, shared, dir, remove } = writeTrainedMachine()
 afterAll(remove)
 
 /** Packs all sequences and gives the zips by name. */
 async function packed(out: string, env: NodeJS.ProcessEnv, ...args: string[]): Promise<Record<string, Uint8Array>> {
-  const ran = await runFettle(['package', folder, '--shared', 'content', '--out', join(dir, out), ...args], env)
+  const ran = await runFettle(['package', folder, '--shared', shared, '--out', join(dir, out), ...args], env)
   expect(ran).toMatchObject({ code: 0, stdout: '' })
   return Object.fromEntries(readdirSync(join(dir, out)).map((name) => [name, readFileSync(join(dir, out, name))]))
 }
@@ -83,7 +83,7 @@ test.each([
   [['--language', 'de'], 2, /not in `de`/],
   [['--format', 'zip'], 2, /--format takes cmi5, scorm-1\.2, scorm-2004/],
 ])('%j is refused with exit code %i', async (args, code, says) => {
-  const ran = await runFettle(['package', folder, '--shared', 'content', '--out', join(dir, 'refused'), ...args])
+  const ran = await runFettle(['package', folder, '--shared', shared, '--out', join(dir, 'refused'), ...args])
   expect(ran.code).toBe(code)
   expect(ran.stderr).toMatch(says)
 })

@@ -7,7 +7,7 @@ import type { TrainingRecord } from '../../src/training/record.ts'
 import { writeTrainedMachine } from '../trained-machine.ts'
 import { runFettle } from './run-fettle.ts'
 
-const { folder: old, dir, remove } = writeTrainedMachine()
+const { folder: old, shared, dir, remove } = writeTrainedMachine()
 afterAll(remove)
 
 const now = join(dir, 'now')
@@ -44,7 +44,7 @@ const file = join(dir, 'records.jsonl')
 writeFileSync(file, writeJournal(entries))
 
 const env = { SOURCE_DATE_EPOCH: String(Date.UTC(2026, 6, 1) / 1000) }
-const changes = (...args: string[]) => runFettle(['changes', old, now, '--shared', 'content', '--records', file, ...args], env)
+const changes = (...args: string[]) => runFettle(['changes', old, now, '--shared', shared, '--records', file, ...args], env)
 
 test('the people whose training held until the change are named, with the reasons; others are not', async () => {
   const { code, stdout } = await changes()
@@ -75,14 +75,14 @@ test('the same as JSON and as a page', async () => {
 })
 
 test('without records nobody is named', async () => {
-  const { stdout } = await runFettle(['changes', old, now, '--shared', 'content', '--format', 'json'])
+  const { stdout } = await runFettle(['changes', old, now, '--shared', shared, '--format', 'json'])
   expect(JSON.parse(stdout).retraining).toBeNull()
 })
 
 test('a journal that was changed, and a file that is not there, are refused', async () => {
   const changed = join(dir, 'changed.jsonl')
   writeFileSync(changed, readFileSync(file, 'utf8').replace('2026-02-02', '2026-02-03'))
-  const ran = await runFettle(['changes', old, now, '--shared', 'content', '--records', changed])
+  const ran = await runFettle(['changes', old, now, '--shared', shared, '--records', changed])
   expect(ran).toMatchObject({ code: 2, stdout: '' })
   expect(ran.stderr).toContain('changed.jsonl: entry 3: content changed; nobody is named by records that do not hold')
   expect(await runFettle(['changes', old, now, '--records', join(dir, 'none.jsonl')])).toMatchObject({

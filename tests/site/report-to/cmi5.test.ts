@@ -102,6 +102,21 @@ describe('a lesson launched by a cmi5 system', () => {
     expect(office.verbs()).toEqual(['launched', 'initialized', 'completed', 'passed', 'terminated'])
   })
 
+  test('a start that failed half-way is taken up again', async () => {
+    await open()
+    const address = cmi5Address(office.launch('a'))
+    if (!address) throw new Error('the launch was not understood')
+    const system = cmi5System(address, () => '2026-11-26T07:00:00.000Z', fetch)
+    office.setAnswer(503)
+    expect(await system.start()).toEqual({ told: 'refused', reason: 'LMS.LaunchData: 503 out of order' })
+    office.setAnswer(undefined)
+    expect(await system.start()).toEqual({ told: 'recorded' })
+    await system.report(passed)
+    await system.finish(1)
+    expect(office.verbs()).toEqual(['launched', 'initialized', 'completed', 'passed', 'terminated'])
+    expect(office.requests.filter((it) => it.endsWith('/token'))).toEqual(['POST /token'])
+  })
+
   test('a lesson that is closed while its result is on the way says each thing once', async () => {
     await open()
     await session('a', async (system) => {

@@ -19,6 +19,7 @@ export function cmi5System(address: Cmi5Address, now: () => string, ask: typeof 
   let memory: Memory = {}
   let failed: LessonResult | undefined
   let finished = false
+  let token: string | undefined
   let opened: { launch: Cmi5Launch; endpoint: ReturnType<typeof openEndpoint> } | undefined
   let unsent: readonly Record<string, unknown>[] = []
 
@@ -44,9 +45,14 @@ export function cmi5System(address: Cmi5Address, now: () => string, ask: typeof 
 
   return {
     async start() {
-      const answer = await askedOf(address, ask)
-      if ('failure' in answer) return refused(answer.failure)
-      const endpoint = openEndpoint(address, answer.token, ask)
+      if (opened) return send()
+      // The token is given once: a second try of the start goes on with it.
+      if (token === undefined) {
+        const answer = await askedOf(address, ask)
+        if ('failure' in answer) return refused(answer.failure)
+        token = answer.token
+      }
+      const endpoint = openEndpoint(address, token, ask)
       const launch = await endpoint.readLaunch()
       if ('failure' in launch) return refused(launch.failure)
       opened = { launch: launch.found, endpoint }

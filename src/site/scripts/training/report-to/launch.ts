@@ -4,7 +4,7 @@ import { cmi5System } from './cmi5.ts'
 import { cmi5Address } from './cmi5-endpoint.ts'
 import { findApi } from './find-api.ts'
 import { offerOffice } from './office.ts'
-import type { OfficeSystem, Told } from './office-system.ts'
+import { kept, type OfficeSystem, type Told } from './office-system.ts'
 import { type Scorm12Api, scorm12System } from './scorm-12.ts'
 import { type Scorm2004Api, scorm2004System } from './scorm-2004.ts'
 
@@ -47,10 +47,17 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     return told
   }
 
+  let isOpen = false
+  /** Within a session: one that was refused is asked for again before anything else is told. */
+  const inSession = async (open: OfficeSystem, act: () => Promise<Told>): Promise<Told> => {
+    const begun = isOpen ? kept : await open.start()
+    isOpen = begun.told !== 'refused'
+    return isOpen ? act() : begun
+  }
   const started =
     system &&
     tell(
-      () => system.start(),
+      () => inSession(system, async () => kept),
       () => label('open'),
     )
   if (!started && status) {
@@ -61,17 +68,17 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     await started
     return system
       ? tell(
-          () => system.report(result),
+          () => inSession(system, () => system.report(result)),
           (told) => resultText(told, result, label),
         )
-      : { told: 'kept' }
+      : kept
   }
   offerOffice(window, {
     answers: new Map(),
     async report(of, result) {
       if (of === bar.dataset.lesson) return report(result)
       if (status) status.textContent = label('other')
-      return { told: 'kept' }
+      return kept
     },
   })
   // Only now: the lesson looks for the office when it opens.
@@ -85,7 +92,7 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
   again?.addEventListener('click', () => void asked?.())
   const finish = () =>
     tell(
-      () => system.finish(sinceStartS()),
+      () => inSession(system, () => system.finish(sinceStartS())),
       () => label('closed'),
     )
   close?.addEventListener('click', async () => {
@@ -95,9 +102,9 @@ async function startLesson(bar: HTMLElement, lesson: HTMLIFrameElement): Promise
     const address = system.returnAddress?.()
     if (address && /^https?:/i.test(address)) location.href = address
   })
-  window.addEventListener('pagehide', () => void finish())
+  window.addEventListener('pagehide', () => isOpen && void finish())
   await started
-  restore(lesson, system.kept())
+  if (isOpen) restore(lesson, system.kept())
   lesson.addEventListener('load', () => void system.keep(pageIn(lesson)))
 }
 
@@ -118,5 +125,6 @@ function pageIn(lesson: HTMLIFrameElement): string {
 
 /** Back to the page on which the learner stopped; what is no page of the package is not opened. */
 function restore(lesson: HTMLIFrameElement, page: string): void {
+  if (page === pageIn(lesson)) return
   if (/^[\w~%+=.-]+(\/[\w~%+=.-]+)*\.html$/.test(page) && !page.startsWith('launch/')) lesson.src = `../${page}`
 }
