@@ -72,6 +72,7 @@ describe('a revised copy of the example machine', () => {
       'alarms/a0202-lift-past-limit names en:34',
       'components/destacking-lift names en:5 en:12',
       'lessons/check-inductive lesson en:7',
+      'lessons/recover-lift-stops names en:16 en:69 en:94 en:127',
     ]))
   test('the pages that speak of a tag that is gone', () =>
     expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
@@ -79,19 +80,30 @@ describe('a revised copy of the example machine', () => {
     expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:90 en:8 en:88', 'lockout/lo-5 names es:37 en:8 en:33']))
   test('the pages of a hazard', () => {
     expect(speaking('hazard hazard-changed mains-water')).toEqual([
+      'lessons/lock-out-the-tanks names en:82',
       'lockout/lo-1 names es:70 en:68',
       'lockout/lo-3 names es:29 en:25',
       'lockout/lo-4 names es:27 en:23',
     ])
   })
   test('the pages of a number that another alarm has', () =>
-    expect(speaking('alarm means-another A0301')).toEqual(['alarms/a0301-no-prewash-water names en:4']))
+    expect(speaking('alarm means-another A0301')).toEqual([
+      'alarms/a0301-no-prewash-water names en:4',
+      'lessons/recover-water-heat-air names es:72 en:15 en:84',
+    ]))
   test('the pages that show a part with a new number', () =>
-    expect(speaking('part renamed 3110-0309')).toEqual(['alarms/a0202-lift-past-limit names en:35', 'procedures/lift-rollers-and-brake names en:50']))
+    expect(speaking('part renamed 3110-0309')).toEqual([
+      'alarms/a0202-lift-past-limit names en:35',
+      'lessons/lift-chain-and-brake names en:60',
+      'procedures/lift-rollers-and-brake names en:50',
+    ]))
   test('the lockouts that cover the area of a new device', () =>
-    expect(speaking('device added')).toEqual(['lockout/lo-1 area-lockout en:9', 'lockout/lo-2 area-lockout en:9']))
+    expect(speaking('device added')).toEqual(['lessons/check-lamp lesson en:7', 'lockout/lo-1 area-lockout en:9', 'lockout/lo-2 area-lockout en:9']))
   test('the pages of a number that moved to another alarm', () =>
-    expect(speaking('alarm renamed A0401')).toEqual(['alarms/a0401-wash-level-low names en:4']))
+    expect(speaking('alarm renamed A0401')).toEqual([
+      'alarms/a0401-wash-level-low names en:4',
+      'lessons/recover-water-heat-air names es:36 es:73 en:15 en:44 en:85',
+    ]))
   test('a renamed device whose tag is reused leaves its pages to that tag', () => expect(speaking('device renamed PRS204')).toEqual([]))
 
   test('every place holds the name', () => {
@@ -156,7 +168,7 @@ test('another limit is told with its devices, and with the lessons that are made
     'checkout item removed part 4491-0003> (it holds for `LT056`)',
     'checkout item value-changed device PS906>device PS906: setBar 4.5 (measured)>4.2 (measured)',
     'checkout item value-changed part 4410-0112>part 4410-0112: ratedDistanceMm 8 (data sheet)>6 (data sheet) (it holds for `PRS204`, `PRS205`)',
-    'checkout item value-changed supply 24V>supply 24V: lowestV 22.8 (data sheet)>21.6 (data sheet) (it holds for `CB411`, `CB511`, `CB601`, `CDT417`, `CON041`, `CON042` and 61 more)',
+    'checkout item value-changed supply 24V>supply 24V: lowestV 22.8 (data sheet)>21.6 (data sheet) (it holds for `CB411`, `CB511`, `CB601`, `CDT417`, `CON041`, `CON042` and 73 more)',
   ])
   const spoken = speakingPages(told, edited, old).map((own) => own.map(({ page, relation }) => `${page} ${relation}`))
   expect(spoken[2]).toContain('lessons/check-inductive lesson')
