@@ -27,7 +27,7 @@ export function revise(source: SourceText, sink: Sink): Revised | Unrevised | un
   const last = frontmatter.history?.at(-1)
   if (!last) return { noHistory: true }
   if (last.revision !== frontmatter.revision) return { revision: frontmatter.revision, last: last.revision }
-  const hash = taughtHash({ frontmatter, body, source })
+  const hash = taughtHash({ frontmatter, source })
   return {
     text: last.hash === hash ? source.text : withHash(source.text, hash),
     revision: last.revision,

@@ -2,12 +2,17 @@ import { createHash } from 'node:crypto'
 import { frontmatterTexts } from './frontmatter-texts.ts'
 import type { Page } from './machine.ts'
 
-/** Of what a lesson teaches and asks, in its source language: eight hexadecimal digits of SHA-256. Spaces and line ends count as one space. */
-export function taughtHash({ frontmatter, body, source }: Pick<Page<'lessons'>, 'frontmatter' | 'body' | 'source'>): string {
+const head = /^---[ \t]*(?:\r\n|\n|\r)[\s\S]*?(?:\r\n|\n|\r)---[ \t]*(?=[\r\n]|$)/
+
+/**
+ * Of what a lesson teaches and asks, in its source language: eight hexadecimal digits of SHA-256. Spaces and line ends count
+ * as one space. The body is taken as it is written, with the words for all options, so that every unit has the same hash.
+ */
+export function taughtHash({ frontmatter, source }: Pick<Page<'lessons'>, 'frontmatter' | 'source'>): string {
   const { objectives, practical, questions = [] } = frontmatter
   const texts = frontmatterTexts('taught', [objectives, practical, questions]).map(({ text }) => text)
   const right = questions.flatMap(({ choose, answers }) => [choose ?? 'one', answers.map(({ right }) => (right ? 1 : 0)).join('')])
-  const blocks = body.children.map(({ position }) => source.text.slice(position?.start.offset ?? 0, position?.end.offset ?? 0))
-  const taught = [...texts, ...right, ...blocks].map((text) => text.replace(/\s+/g, ' ').trim())
+  const body = source.text.slice(head.exec(source.text)?.[0].length ?? 0)
+  const taught = [...texts, ...right, body].map((text) => text.replace(/\s+/g, ' ').trim())
   return createHash('sha256').update(JSON.stringify(taught)).digest('hex').slice(0, 8)
 }
