@@ -21,6 +21,23 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
   },
 }
 
+/** Two words that the pages write as one, which says the kind. */
+const inTwoWords: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  en: { 'lock out': 'lockout', 'locking out': 'lockout', 'lock outs': 'lockouts' },
+}
+
+/** What was typed with such pairs as one word: `lock out lift` is `lockout lift`. */
+export function inOneWord(typed: readonly string[], language: string): string[] {
+  const pairs = inTwoWords[language] ?? {}
+  const words: string[] = []
+  for (const word of typed) {
+    const one = pairs[`${fold(words[words.length - 1] ?? '')} ${fold(word)}`]
+    if (one) words.splice(-1, 1, one)
+    else words.push(word)
+  }
+  return words
+}
+
 /** The kind that a typed word asks for. */
 export function kindAskedBy(word: string, language: string): SearchKind | undefined {
   const folded = fold(word)

@@ -27,6 +27,9 @@ export interface RankedPage extends EnginePage {
 
 /** Lifts pages of the kind that was asked for. */
 const askedFor = 1.5
+/** A lesson speaks of a lockout or a job in its own words. Who asks at the machine wants the lockout or the job first. */
+const ofLessons = 0.75
+const isLesson = (path: string) => /(?:^|\/)(?:lessons|checks)\//.test(path)
 
 /**
  * Makes one list of the pages of several searches, the best page first. Pages of one thing, and pages of one title,
@@ -41,7 +44,7 @@ export function mergePages(
   for (const { weight, answer } of answers) {
     for (const page of answer.pages) {
       const entry = entryOf(page.path)
-      const score = page.score * weight * (entry && asked.has(entry.kind) ? askedFor : 1)
+      const score = page.score * weight * (entry && asked.has(entry.kind) ? askedFor : 1) * (isLesson(page.path) ? ofLessons : 1)
       const key = entry?.path ?? (page.title || page.id)
       const before = best.get(key)
       if (!before || before.score < score) best.set(key, { ...page, entry, score })

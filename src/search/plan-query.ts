@@ -1,7 +1,7 @@
 import type { SearchKind, Terms } from './entry.ts'
 import { isFiller } from './filler-words.ts'
 import { findNames, type Matches, type Name, nameOf, squash } from './ident.ts'
-import { kindAskedBy } from './kind-words.ts'
+import { inOneWord, kindAskedBy } from './kind-words.ts'
 import type { SearchNote } from './result.ts'
 import { type Synonyms, synonymsOf } from './synonyms.ts'
 import { fold, type Vocabulary, vocabularyOf } from './words.ts'
@@ -41,7 +41,10 @@ export function indexTerms(terms: Terms, language: string): TermsIndex {
 
 /** What to look for when this was typed. */
 export function planQuery(index: TermsIndex, query: string): Plan {
-  const typed = query.split(/\s+/).filter((word) => squash(word) !== '')
+  const typed = inOneWord(
+    query.split(/\s+/).filter((word) => squash(word) !== ''),
+    index.language,
+  )
   const kinds = typed.map((word) => kindAskedBy(word, index.language))
   const names = findNames(index.names, typed, kinds)
   const { words, notes } = correctWords(index, nameInFull(typed, kinds, names))

@@ -34,6 +34,12 @@ test('sheets of a drawing and lessons of one title are one hit, the best of them
   ])
 })
 
+test('a lesson about a job comes after the job itself, unless it fits much better', () => {
+  const of = (lesson: number) => merge([[1, [page('lessons/clean.html', lesson), page('procedures/clean.html', 3), page('es/checks/a/LS1.html', 2)]]])
+  expect(of(3.5)).toEqual(['procedures/clean.html', 'lessons/clean.html', 'es/checks/a/LS1.html'])
+  expect(of(4.5)[0]).toBe('lessons/clean.html')
+})
+
 test('the kind that was asked for is lifted, and equal pages keep one order', () => {
   const pages = [page('z.html', 3), page('alarms/A0104.html', 2.5), page('m.html', 3)]
   expect(merge([[1, pages]])).toEqual(['m.html', 'z.html', 'alarms/A0104.html'])

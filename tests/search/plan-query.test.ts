@@ -55,6 +55,9 @@ test.each([
   ['PRS', ['PRS'], []],
   ['PRS-1', ['PRS1'], []],
   ['part strainer', ['part strainer', 'strainer'], []],
+  // Two words that the pages write as one.
+  ['lock out lift', ['lockout lift', 'lift'], []],
+  ['Locking out the lift', ['lockout lift', 'lift'], []],
   ['p', [], []],
   ['', [], []],
   ['-', [], []],
