@@ -288,6 +288,14 @@ describe('for everyone', () => {
     )
   })
 
+  test.each(['tags/SOL211.html', 'tags/TC517.html', 'tags/MTR101.html', 'tags/ENC104.html', 'tags/LT056.html'])('nor on %s', async (path) => {
+    await onPage(path, async (page) => {
+      for (const summary of await page.locator('[data-folds] summary').all()) await summary.tap()
+      expect(await violations(page)).toEqual([])
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(panel.width)
+    })
+  })
+
   async function picture(page: Page, name: string): Promise<void> {
     const folder = process.env.FETTLE_PICTURES
     if (folder) await page.screenshot({ path: join(folder, `meter-${name}.png`), fullPage: !name.endsWith('keys') })
