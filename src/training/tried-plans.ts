@@ -1,10 +1,11 @@
 import { filledPlan } from './filled-plan.ts'
+import { fullestPlan } from './fullest-plan.ts'
 import { type Packing, type Plan, reversed } from './packing.ts'
 import { plainPriorities } from './priorities.ts'
 import { seededRandom } from './random.ts'
 
 /** How many mixed priorities are tried, from either end. */
-const mixes = 2000
+const mixes = 300
 
 /** The shortest plan of those that the plain priorities fill, from the first lesson on and from the last back. */
 export function plainPlan(packing: Packing): Plan {
@@ -16,13 +17,14 @@ export function plainPlan(packing: Packing): Plan {
   return plans.reduce((best, plan) => (plan.length < best.length ? plan : best))
 }
 
-/** The shortest plan of those that seeded mixes of length, weight and chance fill. Stops at one of `enough` sessions. */
+/** The shortest plan of those that are filled by seeded mixes of length, weight and chance, lesson by lesson and session by session. Stops at one of `enough` sessions. */
 export function mixedPlan(packing: Packing, known: Plan, enough: number): Plan {
   const back = reversed(packing)
   const [forward, backward] = [mixer(packing), mixer(back)]
   let best = known
   for (let mix = 0; mix < mixes && best.length > enough; mix++) {
-    const plans = [filledPlan(packing, forward()), turned(filledPlan(back, backward()))]
+    const [ahead, behind] = [forward(), backward()]
+    const plans = [filledPlan(packing, ahead), fullestPlan(packing, ahead), turned(filledPlan(back, behind)), turned(fullestPlan(back, behind))]
     for (const plan of plans) if (plan.length < best.length) best = plan
   }
   return best
