@@ -3,9 +3,3 @@ import { load } from './store.ts'
 // Runs before the first paint: the theme that was chosen on this panel.
 const theme = load('fettle.theme')
 if (theme === 'dark' || theme === 'light') document.documentElement.dataset.theme = theme
-
-// Scripts of pages rely on it; Chromium has it since version 86.
-Element.prototype.replaceChildren ??= function (this: Element, ...nodes: (Node | string)[]) {
-  this.textContent = ''
-  this.append(...nodes)
-}
