@@ -178,6 +178,46 @@ describe('by touch, opened from disk', () => {
     })
   })
 
+  test('a trainer excuses a learner with a reason, and takes it back', async () => {
+    await onPage(lock, async (page) => {
+      const part = page.locator('[data-decision]')
+      const outcome = part.locator('[data-said]')
+      await part.getByText('For the trainer').tap()
+      for (const [label, text] of [
+        ['Id of the learner', 'P-1'],
+        ['Name of the learner', 'Ana'],
+        ['Id of the trainer', 'p1'],
+        ['Name of the trainer', 'Sam'],
+      ] as const)
+        await part.getByLabel(label).fill(text)
+      await button(part, 'Need not take it').tap()
+      await expect.poll(() => outcome.textContent()).toBe('Another person has to decide, not the learner.')
+      await part.getByLabel('Id of the trainer').fill('T-1')
+      await button(part, 'Need not take it').tap()
+      await expect.poll(() => outcome.textContent()).toBe('Enter a reason.')
+      await part.getByLabel('Reason').fill('Trained by the maker of the press')
+      await button(part, 'Need not take it').tap()
+      await expect.poll(() => outcome.textContent()).toMatch(/^Ana \(P-1\) need not take this lesson: entry 2\./)
+      await page.goto(fromDisk(path))
+      await page.locator('[data-path-person]').selectOption('P-1')
+      await expect.poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent()).toContain('holds until')
+
+      await page.goto(fromDisk(lock))
+      await part.getByText('For the trainer').tap()
+      await part.getByLabel('Id of the learner').fill('P-1')
+      await part.getByLabel('Id of the trainer').fill('T-1')
+      await part.getByLabel('Reason').fill('Did not try the start button')
+      await button(part, 'Has to take it again').tap()
+      await expect.poll(() => outcome.textContent()).toMatch(/^Ana \(P-1\) has to take this lesson again: entry 3\./)
+      await page.goto(fromDisk(path))
+      await page.locator('[data-path-person]').selectOption('P-1')
+      await expect
+        .poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent())
+        .toContain('It was taken back: Did not try the start button')
+      expect(await recordsOn(page)).toEqual(['named P-1', 'named T-1', 'waived P-1', 'revoked P-1'])
+    })
+  })
+
   test('in Spanish', async () => {
     await onPage(`es/${lock}`, async (page) => {
       await live(page).getByText('Quien lo puso').tap()
@@ -188,8 +228,9 @@ describe('by touch, opened from disk', () => {
       await button(page, 'Responder').tap()
       await button(page, 'Ver el resultado').tap()
       expect(await live(page).textContent()).toContain('Aprobado.')
-      await page.getByLabel('Número de quien aprende').first().fill('P-0042')
-      await page.getByLabel('Nombre de quien aprende').fill('Ana')
+      const form = page.locator('[data-record-form]')
+      await form.getByLabel('Número de quien aprende').fill('P-0042')
+      await form.getByLabel('Nombre de quien aprende').fill('Ana')
       await button(page, 'Registrar').tap()
       await expect.poll(() => said(page).textContent()).toMatch(/^Registrado para Ana \(P-0042\): entrada 1\./)
       await page.goto(fromDisk(`es/${path}`))
@@ -521,6 +562,7 @@ describe('for everyone', () => {
         await look('result')
         await record(page)
         await expect.poll(() => said(page).textContent()).toContain('Recorded')
+        await page.getByText('For the trainer').tap()
         await look('recorded')
         await page.goto(fromDisk('lessons/look-round.html'))
         await record(page)

@@ -6,6 +6,7 @@ import { lookupEn } from './lookup.ts'
 import { meterEn } from './meter.ts'
 import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
+import { recordsEn } from './records.ts'
 import { safetyEn } from './safety/en.ts'
 import { setUpEn } from './set-up.ts'
 import { storedEnergyEn } from './stored-energy.ts'
@@ -18,6 +19,7 @@ export const en = {
   ...lookupEn,
   ...meterEn,
   ...readingEn,
+  ...recordsEn,
   ...safetyEn,
   ...setUpEn,
   ...storedEnergyEn,

@@ -7,6 +7,7 @@ import { lookupEs } from './lookup.ts'
 import { meterEs } from './meter.ts'
 import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
+import { recordsEs } from './records.ts'
 import { safetyEs } from './safety/es.ts'
 import { setUpEs } from './set-up.ts'
 import { storedEnergyEs } from './stored-energy.ts'
@@ -19,6 +20,7 @@ export const es: Labels = {
   ...lookupEs,
   ...meterEs,
   ...readingEs,
+  ...recordsEs,
   ...safetyEs,
   ...setUpEs,
   ...storedEnergyEs,

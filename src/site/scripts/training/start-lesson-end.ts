@@ -7,6 +7,7 @@ import { offerPeople, personFields } from './person-fields.ts'
 import type { QuizOutcome } from './question-nodes.ts'
 import { withNames } from './record-for.ts'
 import { say, sayFault, shortHash } from './said.ts'
+import { startDecision } from './start-decision.ts'
 import { type Quiz, startQuestions } from './start-questions.ts'
 import { startSignOff } from './start-sign-off.ts'
 import { knownPeople, recordsOf, type TrainingPage, today } from './training-page.ts'
@@ -20,11 +21,12 @@ export function startLessonEnd(root: HTMLElement, page: TrainingPage): void {
   const said = required<HTMLElement>(root, ':scope > [data-said]')
   const fields = personFields(recordPart, 'learner', page)
   const signOff = startSignOff(root, sheet, page, () => void refresh())
+  const decision = startDecision(root, sheet, page, () => void refresh())
   const questions = root.querySelector<HTMLElement>('[data-quiz]')
   let outcome: QuizOutcome | undefined
 
   const showLearner = (person: Person | undefined) => {
-    if (person) for (const it of [fields, signOff]) it?.show(person)
+    if (person) for (const it of [fields, signOff, decision]) it?.show(person)
   }
   const quiz: Quiz | undefined =
     questions === null
@@ -37,7 +39,7 @@ export function startLessonEnd(root: HTMLElement, page: TrainingPage): void {
 
   async function refresh(): Promise<void> {
     const people = knownPeople(await recordsOf(page))
-    for (const it of [fields, signOff]) it?.know(people)
+    for (const it of [fields, signOff, decision]) it?.know(people)
     offerPeople(root, people)
     required<HTMLElement>(root, '[data-to-records]').hidden = people.size === 0
   }

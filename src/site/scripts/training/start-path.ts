@@ -36,6 +36,8 @@ export function startPath(root: HTMLElement, page: TrainingPage): void {
       const before = named(needsIn(lessons, id))
       const waits = state === 'waits' ? `${status}. ${fill(words.pathWaits, { lessons: named(missing) })}` : status
       place.textContent = isChosen ? waits : before && fill(words.pathNeeds, { lessons: before })
+      const last = statuses.get(id)?.record
+      if (isChosen && last?.event === 'revoked') place.textContent += `. ${fill(words.pathTakenBack, { reason: last.reason ?? '' })}`
     }
     const done = path.steps.filter(({ state }) => state === 'done').length
     required(root, '[data-path-count]').textContent = isChosen ? fill(words.pathDoneOf, { done, count: path.steps.length }) : ''
