@@ -1,3 +1,4 @@
+import './younger-names.ts'
 import { type LookupEntry, type LookupKind, lookUp, lookupKinds } from '../lookup.ts'
 
 interface LookupData {
