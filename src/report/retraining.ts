@@ -48,7 +48,8 @@ export function retrainingTotal({ file, entries, hash, day, people }: ToldRetrai
   return `${count} to be trained again because of a change, by ${file} (${chain}) on ${day}`
 }
 
-export const retrainingAsk = 'Training that held until a change. Whoever is due for another reason, or never took a lesson, is not named here.'
+export const retrainingAsk =
+  'Training that held until a change. Whoever is due for another reason, or never took a lesson, is not named here. The employer’s programme decides who is trained.'
 
 /** The facts to be read with it. */
 export function retrainingRemarks({ unknownLessons }: ToldRetraining): string[] {

@@ -51,7 +51,7 @@ test('the people whose training held until the change are named, with the reason
   expect(code).toBe(0)
   const [, told = ''] = stdout.split('Who has to be trained again')
   expect(told).toBe(` (1)
-Training that held until a change. Whoever is due for another reason, or never took a lesson, is not named here.
+Training that held until a change. Whoever is due for another reason, or never took a lesson, is not named here. The employer’s programme decides who is trained.
 the records name lessons that the new revision does not have: \`old-lesson\`
 
   P-1 Ana Ruiz
