@@ -1,6 +1,6 @@
 import { hasLimits } from '../../checkout/checkout-of.ts'
 import { isComputed, type Measured } from '../../checkout/expectation.ts'
-import type { CheckoutTechnology } from '../../model/schema/checkout-values.ts'
+import type { CheckoutNumberName, CheckoutTechnology } from '../../model/schema/checkout-values.ts'
 import { checkouts, type DeviceCheckout } from '../checkouts.ts'
 import type { Rule } from '../rule.ts'
 
@@ -44,6 +44,12 @@ const mainReading: Readonly<Partial<Record<CheckoutTechnology, Measured>>> = {
   'temperature-switch': 'switch-temperature',
 }
 
+/** A switch of which nothing is given but its circuit is told by that; one whose set point has begun wants the rest. */
+const begins: Readonly<Partial<Record<CheckoutTechnology, readonly CheckoutNumberName[]>>> = {
+  'pressure-switch': ['setBar', 'deadBandBar', 'fullScaleBar'],
+  'temperature-switch': ['setC', 'deadBandK', 'toleranceK'],
+}
+
 /** For the circuit always; for the rest only where nothing at all can be told. */
 function missingFor({ checkout, wired }: DeviceCheckout): string[] {
   // A card that does not go with it and a supply that is not there are reported, and the rest hangs on them.
@@ -51,7 +57,9 @@ function missingFor({ checkout, wired }: DeviceCheckout): string[] {
   if (isBroken || checkout.circuits.some(({ refused }) => refused)) return []
   const forCircuit = checkout.circuits.flatMap(({ notComputed = [] }) => notComputed)
   // What such a device is there for counts: that its leads can be told is not enough.
-  const main = mainReading[checkout.technology]
+  const begun = begins[checkout.technology]
+  const isBegun = begun === undefined || wired.some(({ values }) => begun.some((name) => values.number(name) !== undefined))
+  const main = isBegun ? mainReading[checkout.technology] : undefined
   const asked = checkout.expectations.filter(({ measured }) => main === undefined || measured === main)
   const isTold = main === undefined ? hasLimits(checkout) : asked.some(isComputed)
   const forRest = isTold ? [] : asked.flatMap(({ notComputed = [] }) => notComputed)
