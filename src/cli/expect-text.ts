@@ -10,6 +10,7 @@ import { diagnose } from '../signals/fault/diagnose.ts'
 import type { NextReading } from '../signals/fault/next-reading.ts'
 import { type TargetState, targetStates } from '../signals/fault/row.ts'
 import { isRefused } from '../signals/refusals.ts'
+import { faultWords } from '../signals/words/fault-words.ts'
 import type { SignalWords } from '../signals/words/words.ts'
 
 export interface Told {
@@ -126,6 +127,7 @@ export function faultsOf({ checkout, taken, signals }: Told): ToldFaults[] {
   if (taken.length === 0) return []
   if (!circuit) return otherFaults(causesOf(taken, checkout), signals)
   const open = taken.some(({ state }) => state === undefined)
+  const of = { seen: checkout.circuits[0]?.seen, isSafetyDevice: checkout.approval !== undefined }
   return (open ? targetStates : targetStates.slice(0, 1)).flatMap((assumed): ToldFaults[] => {
     const observations = observationsOf(taken, assumed, circuit.output === 'namur')
     const found = observations.length > 0 ? diagnose(observations, circuit) : undefined
@@ -134,7 +136,7 @@ export function faultsOf({ checkout, taken, signals }: Told): ToldFaults[] {
       {
         assumed: open ? assumed : undefined,
         fits: found.fits,
-        faults: found.diagnoses.slice(0, mostFaults).map(({ row }) => ({ id: row.id, ...signals.faults[row.id] })),
+        faults: found.diagnoses.slice(0, mostFaults).map(({ row }) => ({ id: row.id, ...faultWords(signals, row.id, of) })),
         next: found.next && nextText(found.next, signals),
       },
     ]

@@ -7,6 +7,7 @@ import type { SwitchedCircuit } from '../../src/signals/fault/circuit.ts'
 import { faultTable } from '../../src/signals/fault/fault-table.ts'
 import { readQuantity } from '../../src/signals/read-quantity.ts'
 import { outputLimits } from '../../src/signals/sensor-output.ts'
+import { faultWords } from '../../src/signals/words/fault-words.ts'
 import { signalWords } from '../../src/signals/words/words.ts'
 import type { Context } from '../../src/site/context.ts'
 import { fieldsOf, indicatorsOf } from '../../src/site/meter/fields-of.ts'
@@ -17,6 +18,7 @@ import { bandText, basisText } from '../../src/site/meter/meter-words.ts'
 import { type Lights, outcomeOf } from '../../src/site/meter/outcome-of.ts'
 import { faultRowsOf } from '../../src/site/parts/fault-rows.ts'
 import { metersOf } from '../../src/site/parts/meter.ts'
+import { pressed } from '../../src/site/scripts/meter/keys.ts'
 import { labelsOf } from '../../src/site/words/labels.ts'
 import { meterEn, meterEs, meterWords } from '../../src/site/words/meter.ts'
 
@@ -43,6 +45,34 @@ const field = (sheet: MeterSheet, id: string): Field => {
   if (!found) throw new Error(`no field ${id}`)
   return found
 }
+
+describe('a fault row in words', () => {
+  const words = signalWords('en')
+  if (!words) throw new Error('no words')
+  const guard = { seen: { target: 'guard open', none: 'guard closed' }, isSafetyDevice: true } as const
+
+  test('of a healthy safety device approves nothing', () => {
+    expect(faultWords(words, 'healthy', guard).diagnosis).toBe('What was read is as expected. It approves no safety function.')
+    expect(faultWords(words, 'healthy', {}).diagnosis).toBe('The circuit is healthy.')
+  })
+
+  test('of a guard speaks of the guard, and never asks to bridge it', () => {
+    expect(faultWords(words, 'always-senses', guard).diagnosis).toBe('The guard is reported open, and it is closed.')
+    expect(faultWords(words, 'never-senses', guard)).toEqual(words.stuck['guard closed'])
+    expect(words.stuck['guard closed'].nextStep).toContain('lock it out')
+    expect(faultWords(words, 'never-senses', {}).diagnosis).toBe('The sensor does not see the target.')
+  })
+})
+
+describe('a number key', () => {
+  test.each([
+    ['0', '5', '5'],
+    ['−0', '2', '−2'],
+    ['0.', '5', '0.5'],
+    ['10', '0', '100'],
+    ['', 'decimal', '0.'],
+  ])('after `%s` %s gives %s', (text, key, shown) => expect(pressed(text, key, '.')).toBe(shown))
+})
 
 describe('a supply that was not measured', () => {
   const sheet: SwitchedSheet = { ...sheetOf(), supply: { band: { low: 20.4, high: 26.4 }, basis: ['data sheet'] } }

@@ -1,4 +1,5 @@
 import { enCauses } from './en-causes.ts'
+import { enStuck } from './en-stuck.ts'
 import type { SignalWords } from './words.ts'
 
 export const en: SignalWords = {
@@ -96,6 +97,7 @@ export const en: SignalWords = {
     'amplifier-without-supply': { diagnosis: 'The amplifier has no supply.', nextStep: 'Check the supply terminals and the fuse of the amplifier.' },
   },
   ...enCauses,
+  ...enStuck,
   stretches: {
     target: 'target and mounting',
     supply: 'supply',

@@ -1,4 +1,5 @@
 import { esCauses } from './es-causes.ts'
+import { esStuck } from './es-stuck.ts'
 import type { SignalWords } from './words.ts'
 
 export const es: SignalWords = {
@@ -102,6 +103,7 @@ export const es: SignalWords = {
     },
   },
   ...esCauses,
+  ...esStuck,
   stretches: {
     target: 'objeto y montaje',
     supply: 'alimentación',

@@ -13,6 +13,10 @@ export interface SignalWords {
   causes: Readonly<Record<CauseId, { diagnosis: string; nextStep: string }>>
   /** What is said of a load or an encoder that has none of them. */
   healthy: { output: { diagnosis: string; nextStep: string }; encoder: { diagnosis: string; nextStep: string } }
+  /** The same of a safety device, whose readings approve nothing. */
+  healthySafety: { diagnosis: string; nextStep: string }
+  /** It shows this state all the time, whatever there is to see. */
+  stuck: Readonly<Record<SeenState, { diagnosis: string; nextStep: string }>>
   stretches: Readonly<Record<Stretch, string>>
   points: Readonly<Record<Point, string>>
   indicators: Readonly<Record<Indicator, string>>

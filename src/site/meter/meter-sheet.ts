@@ -15,6 +15,8 @@ export interface SwitchedSheet {
   circuit: SwitchedCircuit
   /** What its states are to a reader, where they are no target. */
   seen?: SeenStates
+  /** Its device keeps people safe. */
+  isSafetyDevice?: boolean
   /** What the source of the supply may give, in V. */
   supply?: { band: Band; basis: readonly BasisWord[] }
   /** Limits of single readings, by field: those of the card and of the supply. Else those of the fault table. */

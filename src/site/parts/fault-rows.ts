@@ -3,6 +3,7 @@ import { faultTable } from '../../signals/fault/fault-table.ts'
 import { levelBand } from '../../signals/fault/level.ts'
 import { type FaultRow, type Indicator, type Point, targetStates } from '../../signals/fault/row.ts'
 import { isRefused } from '../../signals/refusals.ts'
+import { faultWords } from '../../signals/words/fault-words.ts'
 import type { SignalWords } from '../../signals/words/words.ts'
 import { fieldsOf, indicatorsOf } from '../meter/fields-of.ts'
 import type { SwitchedSheet } from '../meter/meter-sheet.ts'
@@ -42,7 +43,7 @@ export function faultRowsOf(sheet: SwitchedSheet, words: MeterWords, signal: Sig
     headings: [...indicators.map((it) => signal.indicators[it]), ...points.map((it) => signal.points[it])],
     rows: table.map((row) => ({
       id: row.id,
-      ...signal.faults[row.id],
+      ...faultWords(signal, row.id, sheet),
       cells: [...indicators.map((it) => light(row, it)), ...points.map((it) => reading(row, it))],
     })),
   }

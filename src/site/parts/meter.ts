@@ -47,7 +47,12 @@ export function metersOf(context: Context, device: Device): Metered[] {
     const expectations = index === 0 ? ofInputs.filter((it) => !isOfAnother(it, checkout, signal)) : own(signal)
     const expected = expectedOf(context, expectations)
     const sheet: MeterSheet = circuit
-      ? { ...switchedSheet(circuit, checkout.supply, expected), limits: limitsOf(circuit, expectations), ...(seen ? { seen } : {}) }
+      ? {
+          ...switchedSheet(circuit, checkout.supply, expected),
+          limits: limitsOf(circuit, expectations),
+          ...(seen ? { seen } : {}),
+          ...(isSafetyDevice ? { isSafetyDevice } : {}),
+        }
       : { kind: 'plain', expected }
     return { signal, sheet, expectations, notComputed, refused, isSafetyDevice }
   })

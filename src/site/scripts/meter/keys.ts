@@ -7,6 +7,18 @@ import { expectedText } from './show-fields.ts'
 
 /** Units that a meter may show, whatever the point is read in: a wrong one is refused, not hidden. */
 const meterUnits = ['V', 'mV', 'mA', 'A', 'Ω', 'kΩ', '°C', '°F']
+/** What a gauge may show in place of the unit of a point. */
+const gaugeUnits: Readonly<Record<string, readonly string[]>> = {
+  bar: ['psi', 'kPa', 'mbar'],
+  mbar: ['Pa', 'psi', 'bar'],
+  mm: ['cm', 'in'],
+  'l/min': ['gal/min', 'm³/h'],
+  Hz: ['kHz'],
+  MΩ: ['GΩ'],
+}
+
+const unitsFor = (unit: string): readonly string[] =>
+  meterUnits.includes(unit) ? meterUnits : [unit, ...(gaugeUnits[unit] ?? []), ...meterUnits].slice(0, meterUnits.length)
 
 /** The number keys. `open` asks for the reading of a field; `take` gets it with its unit, or undefined to remove it. */
 export function startKeys(page: MeterPage, take: (id: string, text: string | undefined) => void): { open(it: JudgedField): void } {
@@ -64,9 +76,8 @@ export function startKeys(page: MeterPage, take: (id: string, text: string | und
   return {
     open(it) {
       asked = it
-      const units = meterUnits.includes(it.field.unit) ? meterUnits : [it.field.unit, ...meterUnits]
       unitRow.replaceChildren(
-        ...units.map((symbol) => {
+        ...unitsFor(it.field.unit).map((symbol) => {
           const button = element('button', { text: symbol })
           button.setAttribute('type', 'button')
           button.addEventListener('click', () => chooseUnit(symbol))
@@ -91,5 +102,6 @@ export function pressed(text: string, key: string, decimal: string): string {
   if (key === 'delete') return text.slice(0, -1)
   if (key === 'sign') return text.startsWith('−') ? text.slice(1) : `−${text}`
   if (key === 'decimal') return /[.,]/.test(text) ? text : `${text === '' ? '0' : text}${decimal}`
-  return text + key
+  // A zero in front says nothing.
+  return text.replace(/^(−?)0$/, '$1') + key
 }

@@ -1,5 +1,6 @@
 import type { NextReading } from '../../../signals/fault/next-reading.ts'
 import type { FaultRow, Stretch } from '../../../signals/fault/row.ts'
+import { faultWords } from '../../../signals/words/fault-words.ts'
 import { fieldText, numberText, targetText } from '../../meter/meter-words.ts'
 import type { Causes, Faults, Value } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
@@ -46,16 +47,14 @@ function faultNodes(page: MeterPage, { findings, apart }: Faults, isSupplyUnknow
   return [
     element('p', { className: 'fault-fit', text: findings.fits ? words.meterFits : words.meterNoneFits }),
     ...(!findings.fits && isSupplyUnknown && page.fields.some(({ id }) => id === 'supply') ? [element('p', { text: words.meterSupplyUnknown })] : []),
-    element('div', { className: 'fault-first' }, ...rowNodes(first.row, words, signal)),
+    element('div', { className: 'fault-first' }, ...rowNodes(first.row, page)),
     ...(rest.length > 0
       ? [
           element('p', { className: 'fault-fit', text: words.meterOthers }),
           element(
             'ol',
             { className: 'fault-others' },
-            ...rest
-              .slice(0, others)
-              .map(({ row }, index) => element('li', {}, ...rowNodes(row, words, signal), ...apartNodes(apart[index + 1], page))),
+            ...rest.slice(0, others).map(({ row }, index) => element('li', {}, ...rowNodes(row, page), ...apartNodes(apart[index + 1], page))),
           ),
         ]
       : []),
@@ -63,8 +62,9 @@ function faultNodes(page: MeterPage, { findings, apart }: Faults, isSupplyUnknow
   ]
 }
 
-function rowNodes({ id, suspected }: FaultRow, words: MeterPage['words'], signal: MeterPage['signal']): HTMLElement[] {
-  return causeNodes(signal.faults[id], suspected, words, signal)
+function rowNodes({ id, suspected }: FaultRow, { words, signal, sheet }: MeterPage): HTMLElement[] {
+  const told = sheet.kind === 'switched' ? faultWords(signal, id, sheet) : signal.faults[id]
+  return causeNodes(told, suspected, words, signal)
 }
 
 function apartNodes(next: NextReading | undefined, page: MeterPage): HTMLElement[] {
