@@ -89,6 +89,7 @@ import { tagNotOnSheet } from './rules/tag-not-on-sheet.ts'
 import { tagTwiceOnPlan } from './rules/tag-twice-on-plan.ts'
 import { taskWithoutInterval } from './rules/task-without-interval.ts'
 import { technologyAgainstKind } from './rules/technology-against-kind.ts'
+import { termReplacedByAnother } from './rules/term-replaced-by-another.ts'
 import { titleOfAnotherDrawing } from './rules/title-of-another-drawing.ts'
 import { tooManySignals } from './rules/too-many-signals.ts'
 import { translationMissing } from './rules/translation-missing.ts'
@@ -249,6 +250,7 @@ export const rules: readonly Rule[] = [
   unknownTag,
   unknownTagInProse,
   unknownTagOnDrawing,
+  termReplacedByAnother,
   unknownTerm,
   unknownTerminal,
   unknownUnit,
