@@ -1,4 +1,5 @@
 import { beginningsOf } from './beginnings.ts'
+import { exchangedPlan } from './exchanged-plan.ts'
 import type { Lesson } from './lesson.ts'
 import { lowerBound } from './lower-bound.ts'
 import { nearerPlan } from './nearer-plan.ts'
@@ -69,7 +70,10 @@ function shortestPlan(packing: Packing): { plan: Plan; bound: number; nearest: b
   const back = reversed(packing)
   for (let sessions = lowerBound(packing); ; sessions++) {
     const endings = beginningsOf(back, sessions, budget)
-    if (!endings) return { plan: nearerPlan(packing, mixedPlan(packing, plainPlan(packing), sessions)), bound: sessions, nearest: false }
+    if (!endings) {
+      const found = mixedPlan(packing, plainPlan(packing), sessions)
+      return { plan: exchangedPlan(packing, nearerPlan(packing, found)), bound: sessions, nearest: false }
+    }
     const plan = nearestPlan(packing, sessions, endings)
     if (plan) return { plan, bound: sessions, nearest: true }
   }

@@ -1,9 +1,14 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { exchangedPlan } from '../../src/training/exchanged-plan.ts'
+import { fullestPlan } from '../../src/training/fullest-plan.ts'
 import type { Lesson } from '../../src/training/lesson.ts'
+import { nearerPlan } from '../../src/training/nearer-plan.ts'
 import { orderOf } from '../../src/training/order.ts'
+import { type Plan, packingOf } from '../../src/training/packing.ts'
 import { seededRandom } from '../../src/training/random.ts'
 import { sessionsOf } from '../../src/training/sessions.ts'
+import { plainPlan } from '../../src/training/tried-plans.ts'
 import { bestByTrying, isPlan } from './every-plan.ts'
 
 /** Lessons without a loop in a mixed author's order; `strict` is the share of needs that are signed off. */
@@ -95,3 +100,30 @@ test('an order has each lesson once, each behind its needs, and is the author’
     { seed: 20261126, numRuns: 200 },
   )
 })
+
+test('what brings a plan nearer to the author’s order keeps it a plan with no more sessions', () => {
+  fc.assert(
+    fc.property(cases, ({ seed, count, strict, minutes }) => {
+      const lessons = randomLessons(seed, count, strict)
+      const packing = packingOf(lessons, minutes)
+      const [plan, fuller] = [plainPlan(packing), fullestPlan(packing, packing.minutes)]
+      for (const found of [plan, fuller]) {
+        const near = exchangedPlan(packing, nearerPlan(packing, found))
+        expect(isPlan(named(near, lessons), lessons, minutes) || count === 0).toBe(true)
+        expect(near.length).toBeLessThanOrEqual(found.length)
+        const exchangedOnly = exchangedPlan(packing, found)
+        expect(exchangedOnly.length).toBeLessThanOrEqual(found.length)
+        expect(isPlan(named(exchangedOnly, lessons), lessons, minutes) || count === 0).toBe(true)
+        expect(comesAfter(exchangedOnly.flat(), found.flat())).toBe(false)
+      }
+    }),
+    { seed: 20261126, numRuns: 100 },
+  )
+}, 60_000)
+
+const named = (plan: Plan, lessons: readonly Lesson[]) => plan.map((session) => session.map((lesson) => lessons[lesson]?.id ?? ''))
+
+function comesAfter(one: readonly number[], other: readonly number[]): boolean {
+  const different = one.findIndex((lesson, place) => lesson !== other[place])
+  return different >= 0 && (one[different] ?? 0) > (other[different] ?? 0)
+}
