@@ -1,5 +1,6 @@
 import type { Lesson } from './lesson.ts'
 import { type Need, needsOf } from './need.ts'
+import { orderByNumber } from './order-by-number.ts'
 
 /**
  * The loops among the needs of lessons: of every knot (lessons that all need each other) its shortest loop, begun at the
@@ -7,17 +8,25 @@ import { type Need, needsOf } from './need.ts'
  * merely needs one in a loop is in none.
  */
 export function cyclesOf(lessons: readonly Lesson[]): Need[][] {
-  const known = new Set(lessons.map(({ id }) => id))
-  const needs = new Map(lessons.map((lesson) => [lesson.id, needsOf(lesson).filter((need) => known.has(need.needs))]))
+  const held = heldUp(lessons)
+  const known = new Set(held.map(({ id }) => id))
+  const needs = new Map(held.map((lesson) => [lesson.id, needsOf(lesson).filter((need) => known.has(need.needs))]))
   const told = new Set<string>()
-  return lessons.flatMap(({ id }) => {
+  return held.flatMap(({ id }) => {
     const around = told.has(id) ? [] : knotOf(id, needs)
     for (const member of around) told.add(member)
-    const members = lessons.filter((lesson) => around.includes(lesson.id))
+    const members = held.filter((lesson) => around.includes(lesson.id))
     const loops = members.flatMap((member) => shortestLoop(member.id, needs) ?? [])
     const shortest = Math.min(...loops.map(({ length }) => length))
     return loops.filter(({ length }) => length === shortest).slice(0, 1)
   })
+}
+
+/** The lessons that are in a loop or need one that is. */
+function heldUp(lessons: readonly Lesson[]): Lesson[] {
+  const places = new Map(lessons.map(({ id }, place) => [id, place]))
+  const free = new Set(orderByNumber(lessons.map((lesson) => needsOf(lesson).flatMap((need) => places.get(need.needs) ?? []))))
+  return lessons.filter((_, place) => !free.has(place))
 }
 
 /** The lessons that need this one and are needed by it, itself among them; empty where no loop passes through it. */

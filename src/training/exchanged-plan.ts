@@ -1,4 +1,4 @@
-import { orderByNumber } from './order.ts'
+import { orderByNumber } from './order-by-number.ts'
 import { minutesOf, type Packing, type Plan } from './packing.ts'
 
 /** How many changes are looked at: some tenths of a second. */

@@ -1,4 +1,4 @@
-import { orderByNumber } from './order.ts'
+import { orderByNumber } from './order-by-number.ts'
 import { minutesOf, type Packing, reversed } from './packing.ts'
 
 /** A number of sessions that no plan can do with less of. `packing` has no loop, and no lesson is above the limit. */

@@ -1,4 +1,4 @@
-import { orderByNumber } from './order.ts'
+import { orderByNumber } from './order-by-number.ts'
 import type { Packing } from './packing.ts'
 
 /** What can go first, each a number a lesson: the author's order, length, weight, all that need it, those that need it at once. */
