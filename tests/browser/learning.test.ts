@@ -78,7 +78,7 @@ async function recordsOn(page: Page): Promise<string[]> {
 describe('by touch, opened from disk', () => {
   test('two lessons with a reload in the middle, a failure, a sign-off, and the path that goes with them', async () => {
     await onPage('lessons.html', async (page) => {
-      expect(await page.locator('[data-records-count]').textContent()).toBe('No records yet.')
+      await expect.poll(() => page.locator('[data-records-count]').textContent()).toBe('No records yet.')
       await page.locator('.my-path').getByText('Operator').tap()
       await page.waitForURL(/paths\/operator\.html$/)
       expect(await page.locator('[data-path-lesson] .row-main > span').allTextContents()).toEqual([
