@@ -110,6 +110,7 @@ describe('by touch, opened from disk', () => {
       expect(await live(page).textContent()).toContain('The person at the machine may still be inside it.')
       await page.reload()
       expect(await live(page).locator('.quiz-number').textContent()).toBe('Question 2 of 2')
+      expect(await live(page).locator('.quiz-kept').textContent()).toMatch(/^Answers of .+ are kept on this device\. Are they not yours\?/)
       expect(await answer(page, 'A raised load')).toBe('Not right.')
       await button(page, 'See the result').tap()
       expect(await live(page).textContent()).toContain('Not passed.')
@@ -215,6 +216,21 @@ describe('by touch, opened from disk', () => {
         .poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent())
         .toContain('It was taken back: Did not try the start button')
       expect(await recordsOn(page)).toEqual(['named P-1', 'named T-1', 'waived P-1', 'revoked P-1'])
+    })
+  })
+
+  test('whoever finds the answers of somebody else begins anew', async () => {
+    await onPage(lock, async (page) => {
+      await answer(page, 'The shift leader')
+      await page.reload()
+      await button(page, 'Begin anew').tap()
+      expect(await live(page).locator('.quiz-number').textContent()).toBe('Question 1 of 2')
+      expect(await live(page).locator('.quiz-kept').count()).toBe(0)
+      await page.reload()
+      expect(await live(page).locator('.quiz-number').textContent()).toBe('Question 1 of 2')
+      expect(await live(page).locator('.quiz-kept').count()).toBe(0)
+      await answerAllRight(page)
+      expect(await live(page).textContent()).toContain('Passed.')
     })
   })
 

@@ -10,16 +10,22 @@ const keptForMs = 12 * 60 * 60 * 1000
 
 const keyOf = ({ lesson, revision }: LessonSheet) => ['fettle', document.documentElement.dataset.site, 'quiz', lesson, revision].join('.')
 
-export function keptAnswers(sheet: LessonSheet): Answers {
+/** Answers of before, and when the last of them was given; outside a package another person may have given them. */
+export interface KeptAnswers {
+  answers: Answers
+  atMs?: number
+}
+
+export function keptAnswers(sheet: LessonSheet): KeptAnswers {
   try {
     const office = officeAround(window)
     const { atMs, answers } = JSON.parse((office ? office.answers.get(keyOf(sheet)) : load(keyOf(sheet))) ?? '{}')
     const ageMs = Date.now() - Number(atMs)
     const isWhole = Array.isArray(answers) && answers.length <= sheet.questions.length && answers.every((it, index) => isChoice(it, sheet, index))
-    return isWhole && ageMs >= 0 && ageMs < keptForMs ? answers : []
+    return isWhole && ageMs >= 0 && ageMs < keptForMs ? { answers, ...(office ? {} : { atMs: Number(atMs) }) } : { answers: [] }
   } catch {
     // What another program left under this key is not ours.
-    return []
+    return { answers: [] }
   }
 }
 

@@ -110,3 +110,14 @@ export function outcomeNodes(
     button(words.quizRepeat, again, 'quiz-again'),
   ]
 }
+
+/** Says that the answers before this question were given earlier, perhaps by somebody else, and lets them go. */
+export function keptNote(words: LearningWords, atMs: number, again: () => void): HTMLElement {
+  const when = new Date(atMs).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' })
+  return element(
+    'div',
+    { className: 'quiz-kept' },
+    element('p', { text: fill(words.quizKept, { when }) }),
+    button(words.quizAnew, again, 'quiz-again'),
+  )
+}

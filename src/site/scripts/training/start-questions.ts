@@ -3,7 +3,7 @@ import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import { required } from '../meter/dom.ts'
 import { keepAnswers, keptAnswers } from './kept-answers.ts'
-import { answeredNodes, outcomeNodes, type QuizOutcome, questionNodes, rightOf } from './question-nodes.ts'
+import { answeredNodes, keptNote, outcomeNodes, type QuizOutcome, questionNodes, rightOf } from './question-nodes.ts'
 
 export interface Quiz {
   /** Begins again, as after a result that was recorded. */
@@ -14,7 +14,8 @@ export interface Quiz {
 export function startQuestions(root: HTMLElement, sheet: LessonSheet, words: LearningWords, show: (outcome: QuizOutcome | undefined) => void): Quiz {
   const { questions, passPercent } = sheet
   const live = required<HTMLElement>(root, '[data-quiz-live]')
-  let answers = keptAnswers(sheet)
+  const before = keptAnswers(sheet)
+  let { answers } = before
   const set = (next: typeof answers) => {
     answers = next
     keepAnswers(sheet, answers)
@@ -52,6 +53,7 @@ export function startQuestions(root: HTMLElement, sheet: LessonSheet, words: Lea
   required<HTMLElement>(root, '[data-quiz-all]').classList.add('on-paper')
   live.hidden = false
   ask()
+  if (answers.length > 0 && before.atMs !== undefined) live.prepend(keptNote(words, before.atMs, again))
   return {
     reset() {
       set([])
