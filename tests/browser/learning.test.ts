@@ -393,6 +393,19 @@ describe('the records of a device', () => {
     })
   })
 
+  test('say when the clock of the device has gone back', async () => {
+    await onPage('lessons.html', async (page) => {
+      await take(page, 'P-1')
+      await page.clock.setFixedTime(new Date('2020-02-03T10:00:00'))
+      await page.goto(fromDisk('lessons/look-round.html'))
+      await record(page, 'P-2', 'Sam')
+      await expect
+        .poll(() => said(page).textContent())
+        .toMatch(/entry 3\. .+ The clock of this device shows Feb 3, 2020, and there is a record of .+: set the clock\.$/)
+      expect(await recordsOn(page)).toHaveLength(4)
+    })
+  })
+
   test('are not wiped when another tab has just added one', async () => {
     await onPage('lessons.html', async (page, { context }) => {
       await take(page, 'P-1')

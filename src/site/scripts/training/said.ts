@@ -8,7 +8,7 @@ import type { LearningWords } from '../../words/learning.ts'
 import { element } from '../meter/dom.ts'
 import { following, type StoreFault } from './open-store.ts'
 import { saveFile } from './save-file.ts'
-import { dayText, type TrainingPage, today } from './training-page.ts'
+import { dayText, recordsOf, type TrainingPage, today } from './training-page.ts'
 
 /** Shows what became of something, in place of what was said before, with what can be done about it. */
 export function say(place: HTMLElement, text: string, acts: readonly { text: string; act: () => void }[] = [], isFault = false): void {
@@ -20,6 +20,15 @@ export function say(place: HTMLElement, text: string, acts: readonly { text: str
   })
   place.classList.toggle('said-fault', isFault)
   place.replaceChildren(element('p', { text }), ...(buttons.length > 0 ? [element('p', { className: 'records-acts' }, ...buttons)] : []))
+}
+
+/** Says that something was recorded, and that the clock of this device is wrong where older records bear a later day. */
+export async function sayRecorded(page: TrainingPage, place: HTMLElement, text: string): Promise<void> {
+  const days = (await recordsOf(page)).flatMap((record) => ('date' in record ? [record.date] : []))
+  const [last] = days.sort().reverse()
+  const isBehind = last !== undefined && last > today()
+  const warning = isBehind ? ` ${fill(page.words.recordClock, { today: dayText(today()), last: dayText(last) })}` : ''
+  say(place, `${text}${warning}`, [], isBehind)
 }
 
 /** The first digits of a hash, to compare with paper. */

@@ -5,7 +5,7 @@ import { fill } from '../../words/fill.ts'
 import { required } from '../meter/dom.ts'
 import { type PersonFields, personFields } from './person-fields.ts'
 import { withNames } from './record-for.ts'
-import { say, sayFault, shortHash } from './said.ts'
+import { say, sayFault, sayRecorded, shortHash } from './said.ts'
 import { type TrainingPage, today } from './training-page.ts'
 
 /** A trainer excuses a learner from a lesson, or takes back what was recorded. Never the learner, and never without a reason. */
@@ -35,7 +35,7 @@ export function startDecision(root: HTMLElement, sheet: LessonSheet, page: Train
     reason.value = ''
     const entry = answer.added[answer.added.length - 1]
     const values = { person: `${learner.name} (${learner.id})`, entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }
-    say(said, fill(isWaiver ? words.decideWaived : words.decideRevoked, values))
+    await sayRecorded(page, said, fill(isWaiver ? words.decideWaived : words.decideRevoked, values))
     recorded()
   })
 

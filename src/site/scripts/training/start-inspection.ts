@@ -5,7 +5,7 @@ import { fill } from '../../words/fill.ts'
 import { required } from '../meter/dom.ts'
 import { offerPeople, personFields } from './person-fields.ts'
 import { withNames } from './record-for.ts'
-import { say, sayFault, shortHash } from './said.ts'
+import { say, sayFault, sayRecorded, shortHash } from './said.ts'
 import { dayText, knownPeople, recordsOf, spelledAs, type TrainingPage, today } from './training-page.ts'
 
 /** The periodic inspection of a lockout procedure: its last one on this device, when the next is due, and the record of one. */
@@ -71,7 +71,7 @@ export function startInspection(root: HTMLElement, page: TrainingPage): void {
     for (const name of ['people', 'retrain', 'reason']) field(name).value = ''
     field('authorised').checked = false
     const entry = answer.added[answer.added.length - 1]
-    say(said, fill(words.inspectDone, { entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }))
+    await sayRecorded(page, said, fill(words.inspectDone, { entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }))
     await refresh()
   })
   store.onChange(() => void refresh())

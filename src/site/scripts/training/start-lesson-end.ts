@@ -6,7 +6,7 @@ import { lastLearner, type Person, rememberLearner } from './learner.ts'
 import { offerPeople, personFields } from './person-fields.ts'
 import type { QuizOutcome } from './question-nodes.ts'
 import { withNames } from './record-for.ts'
-import { say, sayFault, shortHash } from './said.ts'
+import { sayFault, sayRecorded, shortHash } from './said.ts'
 import { startDecision } from './start-decision.ts'
 import { type Quiz, startQuestions } from './start-questions.ts'
 import { startSignOff } from './start-sign-off.ts'
@@ -56,7 +56,11 @@ export function startLessonEnd(root: HTMLElement, page: TrainingPage): void {
     quiz?.reset()
     recordPart.hidden = true
     const entry = answer.added[answer.added.length - 1]
-    say(said, fill(words.recordDone, { person: `${person.name} (${person.id})`, entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }))
+    await sayRecorded(
+      page,
+      said,
+      fill(words.recordDone, { person: `${person.name} (${person.id})`, entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }),
+    )
     await refresh()
   })
   page.store.onChange(() => void refresh())

@@ -5,7 +5,7 @@ import { fill } from '../../words/fill.ts'
 import { required } from '../meter/dom.ts'
 import { type PersonFields, personFields } from './person-fields.ts'
 import { withNames } from './record-for.ts'
-import { say, sayFault, shortHash } from './said.ts'
+import { say, sayFault, sayRecorded, shortHash } from './said.ts'
 import { recordsOf, spelledAs, type TrainingPage, today } from './training-page.ts'
 
 /** The sign-off by a person who judges: not the learner, and not before there is a result. Undefined where a lesson asks for none. */
@@ -47,7 +47,7 @@ export function startSignOff(
     for (const item of items) item.checked = false
     const entry = answer.added[answer.added.length - 1]
     const names = { signer: `${signer.name} (${signer.id})`, person: `${people.get(id) ?? id} (${id})` }
-    say(said, fill(words.signOffDone, { ...names, entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }))
+    await sayRecorded(page, said, fill(words.signOffDone, { ...names, entry: entry?.seq ?? '', hash: shortHash(entry?.hash) }))
     recorded()
   })
 
