@@ -199,6 +199,38 @@ describe('by touch, opened from disk', () => {
     )
   })
 
+  test('a plan of many lessons comes after what was touched is shown', async () => {
+    const opened = await openPage(browser, panel)
+    await opened.page.addInitScript(() => {
+      document.addEventListener('readystatechange', () => {
+        const sheet = document.querySelector('[data-planning-sheet]')
+        if (document.readyState !== 'interactive' || !sheet) return
+        const read = JSON.parse(sheet.textContent ?? '')
+        for (let number = 1; number <= 30; number++) {
+          const lesson = {
+            ...read.lessons[0],
+            taught: { ...read.lessons[0].taught, id: `more-${number}` },
+            needs: [],
+            needsSignedOff: [],
+            minutes: 20,
+          }
+          read.lessons.push(lesson)
+          read.roles[0].asked.push({ lesson: `more-${number}`, why: 'more' })
+        }
+        sheet.textContent = JSON.stringify(read)
+      })
+    })
+    await opened.page.goto(pathToFileURL(join(built.dir, 'planning.html')).href)
+    await expect.poll(() => plan(opened.page).textContent()).toContain('35 lessons in 18 sessions')
+    await opened.page.locator('.plan-tick').last().tap()
+    expect(await opened.page.locator('[data-plan-open]').textContent()).toBe('34 of 35 lessons are open.')
+    await expect.poll(() => plan(opened.page).textContent()).toContain('34 lessons in ')
+    await opened.page.locator('[data-plan-minutes]').fill('')
+    await expect.poll(() => plan(opened.page).textContent()).toBe('Enter the minutes of a session, from 1 to 999.')
+    expect(opened.faults()).toEqual([])
+    await opened.close()
+  })
+
   test('an engine that cannot replace children at once shows the plan as well', async () => {
     const opened = await openPage(browser, panel)
     await opened.page.addInitScript(() => {

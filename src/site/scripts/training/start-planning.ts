@@ -16,6 +16,9 @@ import { skillsNodes } from './skills-nodes.ts'
 import { tickNodes } from './tick-nodes.ts'
 import { knownPeople, type TrainingPage, today } from './training-page.ts'
 
+/** A plan of more lessons may take a second on a panel: what was touched is shown before it. */
+const quickLessons = 20
+
 /** The trainer's page: what is chosen and ticked becomes a plan, and the plan its papers. */
 export function startPlanning(root: HTMLElement, page: TrainingPage): void {
   const own = planningWords(document.documentElement.lang)
@@ -31,6 +34,7 @@ export function startPlanning(root: HTMLElement, page: TrainingPage): void {
   let entries: readonly Entry[] = []
   /** What was ticked or unticked by hand, for the role and person that are chosen. */
   let byHand = new Map<string, boolean>()
+  let planning: number | undefined
 
   const roleChosen = (): PlanningRole | undefined => {
     const id = root.querySelector<HTMLInputElement>('[data-plan-role]:checked')?.value
@@ -73,7 +77,8 @@ export function startPlanning(root: HTMLElement, page: TrainingPage): void {
     if (!isLimit) {
       result.replaceChildren(element('p', { className: 'said-fault', text: words.planNoMinutes }))
       signOff.replaceChildren()
-    } else {
+    }
+    const makePlan = () => {
       const limits = { ...sheet.limits, minutes: limit }
       const plan = sessionsOf(
         open.map(({ taught, ...lesson }) => ({ id: taught.id, ...lesson })),
@@ -91,6 +96,13 @@ export function startPlanning(root: HTMLElement, page: TrainingPage): void {
       }
       result.replaceChildren(...planNodes(planned))
       signOff.replaceChildren(...signOffNodes(planned, entries))
+    }
+    window.clearTimeout(planning)
+    if (isLimit && open.length <= quickLessons) makePlan()
+    else if (isLimit) {
+      result.replaceChildren(element('p', { text: words.planWorking }))
+      signOff.replaceChildren()
+      planning = window.setTimeout(makePlan, 50)
     }
     part('plan-certificate').replaceChildren(
       ...certificateNodes({
