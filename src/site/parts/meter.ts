@@ -1,4 +1,4 @@
-import { type Checkout, checkoutOf } from '../../checkout/checkout-of.ts'
+import { type Checkout, checkoutOf, hasLimits } from '../../checkout/checkout-of.ts'
 import type { Expectation } from '../../checkout/expectation.ts'
 import type { CheckoutSupply } from '../../model/checkout-data.ts'
 import type { Device, Signal } from '../../model/machine.ts'
@@ -21,6 +21,12 @@ export interface Metered {
   refused: RefusalId | undefined
   /** Whether the device keeps people safe: its readings are no approval. */
   isSafetyDevice: boolean
+}
+
+/** Whether the technology of a device has something to measure, and nothing of this device is: its page says so. */
+export function isUnmeasured({ graph, machine }: Context, device: Device): boolean {
+  const checkout = checkoutOf(device, machine, graph)
+  return machine.checkout !== undefined && checkout !== undefined && !hasLimits(checkout)
 }
 
 /** What can be measured at a device: once for each switched input and each load on an output, else for the device. Empty where there is nothing. */
