@@ -50,8 +50,8 @@ describe('the tray dispenser', () => {
   })
 
   test('says that a shared lesson is in English', () => {
-    const text = page('lessons/recover-from-a-stop.html')
+    const text = page('lessons/read-a-drawing.html')
     expect(text).toMatch(/<p class="untranslated"[^>]*>[^<]*English/)
-    expect(text).toMatch(/<h1 lang="en"[^>]*>Recover from a stop/)
+    expect(text).toMatch(/<h1 lang="en"[^>]*>Read an electrical drawing/)
   })
 })
