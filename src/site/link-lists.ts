@@ -38,6 +38,8 @@ function nameOf(view: View): { kind: string; id: string } | undefined {
       return { kind: 'drawing', id: view.sheet === 1 ? view.number : `${view.number}/${view.sheet}` }
     case 'format':
       return { kind: 'set-up', id: view.format }
+    case 'path':
+      return { kind: 'path', id: view.role }
     case 'area':
       return { kind: 'area', id: view.id }
     case 'lesson-for':

@@ -111,7 +111,8 @@ describe('fettle build', () => {
     expect(rows.length - 1).toBe(links.length)
     for (const { path } of links) expect(existsSync(join(out, path)), path).toBe(true)
     const count = (kind: string) => links.filter((link) => link.kind === kind && link.language === 'en').length
-    expect([count('alarm'), count('tag'), count('part')]).toEqual([18, 108, 140])
+    expect([count('alarm'), count('tag'), count('part')]).toEqual([18, 125, 153])
+    expect(new Set(links.map(({ kind, id, language }) => `${kind} ${id} ${language}`)).size, 'each name once').toBe(links.length)
     expect(links).toContainEqual({ kind: 'alarm', id: 'A0201', language: 'en', path: 'alarms/A0201.html' })
   })
 })
