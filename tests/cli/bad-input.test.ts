@@ -160,11 +160,13 @@ describe('names that other programs trip over', () => {
   })
 })
 
-/** The text of every script element that a browser would run. */
+/** The text of every script element that a browser would run; one of another type holds data. */
 function inlineScripts(html: string): string[] {
   const texts: string[] = []
   const visit = (node: DefaultTreeAdapterTypes.Node) => {
-    if (node.nodeName === 'script' && 'childNodes' in node) texts.push(node.childNodes.map((child) => ('value' in child ? child.value : '')).join(''))
+    const isData = 'attrs' in node && node.attrs.some(({ name, value }) => name === 'type' && value === 'application/json')
+    if (node.nodeName === 'script' && !isData && 'childNodes' in node)
+      texts.push(node.childNodes.map((child) => ('value' in child ? child.value : '')).join(''))
     if ('childNodes' in node) for (const child of node.childNodes) visit(child)
   }
   visit(parse(html))
