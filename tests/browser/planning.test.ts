@@ -74,39 +74,39 @@ async function printed(page: Page, button: string): Promise<string> {
 describe('by touch, opened from disk', () => {
   test('a role, what is done, the length of a session and the days make a plan', async () => {
     await onPlanning(async (page) => {
-      expect(await sessions(page)).toEqual([
-        'Session 1 · 30 min | Look round | Stop the press & lock it',
-        'Session 2 · 40 min | Start the press | Run the press',
-        'Session 3 · 20 min | Check a pressure switch',
-      ])
-      expect(await plan(page).textContent()).toContain(
-        '5 lessons in 3 sessions of at most 40 minutes. 90 minutes in all. No plan has fewer sessions.',
-      )
-      expect(await plan(page).textContent()).toContain('after “Stop the press & lock it”, signed off · part of “First day”')
+      await expect
+        .poll(() => sessions(page))
+        .toEqual([
+          'Session 1 · 30 min | Look round | Stop the press & lock it',
+          'Session 2 · 40 min | Start the press | Run the press',
+          'Session 3 · 20 min | Check a pressure switch',
+        ])
+      await expect
+        .poll(() => plan(page).textContent())
+        .toContain('5 lessons in 3 sessions of at most 40 minutes. 90 minutes in all. No plan has fewer sessions.')
+      await expect.poll(() => plan(page).textContent()).toContain('after “Stop the press & lock it”, signed off · part of “First day”')
 
       await page.locator('.plan-tick', { hasText: 'Look round' }).tap()
-      expect(await page.locator('[data-plan-open]').textContent()).toBe('4 of 5 lessons are open.')
+      await expect.poll(() => page.locator('[data-plan-open]').textContent()).toBe('4 of 5 lessons are open.')
       for (let press = 0; press < 4; press++) await page.getByRole('button', { name: '5 minutes more' }).tap()
-      expect(await sessions(page)).toEqual([
-        'Session 1 · 20 min | Stop the press & lock it',
-        'Session 2 · 60 min | Start the press | Run the press | Check a pressure switch',
-      ])
+      await expect
+        .poll(() => sessions(page))
+        .toEqual(['Session 1 · 20 min | Stop the press & lock it', 'Session 2 · 60 min | Start the press | Run the press | Check a pressure switch'])
 
       await page.locator('[data-plan-first]').fill('2026-11-27')
-      expect((await sessions(page)).map((session) => session.split(' | ')[0])).toEqual([
-        'Session 1 · 20 min · Fri, Nov 27, 2026',
-        'Session 2 · 60 min · Mon, Nov 30, 2026',
-      ])
+      await expect
+        .poll(async () => (await sessions(page)).map((session) => session.split(' | ')[0]))
+        .toEqual(['Session 1 · 20 min · Fri, Nov 27, 2026', 'Session 2 · 60 min · Mon, Nov 30, 2026'])
       await page.locator('.plan-choice', { hasText: 'Sat' }).tap()
-      expect((await sessions(page))[1]).toContain('Sat, Nov 28, 2026')
+      await expect.poll(async () => (await sessions(page))[1]).toContain('Sat, Nov 28, 2026')
 
       await page.locator('.plan-choice', { hasText: 'Maintenance technician' }).tap()
-      expect(await plan(page).textContent()).toContain('Training plan: Maintenance technician')
-      expect(await plan(page).textContent()).toContain('3 lessons')
+      await expect.poll(() => plan(page).textContent()).toContain('Training plan: Maintenance technician')
+      await expect.poll(() => plan(page).textContent()).toContain('3 lessons')
       await page.locator('[data-plan-minutes]').fill('30')
-      expect(await plan(page).textContent()).toBe('“Lock the press out alone” takes 40 minutes. A session has 30.')
+      await expect.poll(() => plan(page).textContent()).toBe('“Lock the press out alone” takes 40 minutes. A session has 30.')
       await page.locator('[data-plan-minutes]').fill('')
-      expect(await plan(page).textContent()).toBe('Enter the minutes of a session, from 1 to 999.')
+      await expect.poll(() => plan(page).textContent()).toBe('Enter the minutes of a session, from 1 to 999.')
     })
   })
 
@@ -117,7 +117,9 @@ describe('by touch, opened from disk', () => {
       const last = await takeOver(page, ...ana, ...ben)
       await page.locator('[data-plan-person]').selectOption('P-0042')
       expect(await page.locator('.plan-tick', { hasText: 'lock it' }).textContent()).toContain('holds until Nov 2, 2029')
-      expect(await sessions(page)).toEqual(['Session 1 · 40 min | Start the press | Run the press', 'Session 2 · 20 min | Check a pressure switch'])
+      await expect
+        .poll(() => sessions(page))
+        .toEqual(['Session 1 · 40 min | Start the press | Run the press', 'Session 2 · 20 min | Check a pressure switch'])
       const sheet = await printed(page, 'Print a sign-off sheet')
       for (const said of ['Sign-off sheet: Operator', 'Ana Gómez', 'P-0042', 'run-it, Rev. A', 'Signature of the learner', last])
         expect(sheet).toContain(said)
