@@ -102,6 +102,7 @@ function describe(issue: Issue, value: unknown, written: string | undefined): { 
     case 'too_big':
       return { wants: `is ${valueName(value, written)}, and must be at most ${issue.maximum}` }
     case 'invalid_format':
+      if (issue.format === 'date') return { wants: `is ${valueName(value, written)}, which is no day written like \`2026-11-25\`` }
       return {
         wants: `is ${valueName(value, written)}, which does not have the form \`${'pattern' in issue && issue.pattern ? issue.pattern : issue.format}\``,
       }
