@@ -23,7 +23,7 @@ export function readSeeds(): Seeds {
   ).set('data/checkout.yaml', checkout)
   const slitter = withContent(
     'tests/fixtures/machines/roll-slitter',
-    /^content\/(?:content|glossary|cautions|lessons\/(?:stop|check-(?:ind|photo|cyl|process|pulses)))/,
+    /^content\/(?:content|glossary|cautions|lessons\/(?:stop-and|signal-path|stored|read-a|designations|electrical|check-(?:ind|photo|cyl|process|pulses)))/,
   )
   const yaml = textOf(slitter, 'machine.yaml')
   return {
@@ -37,7 +37,7 @@ export function readSeeds(): Seeds {
       .set(withTerminal, textOf(slitter, withTerminal).replace('<Terminal id="-X2:7" />', 'a terminal')),
     dispenser: withContent(
       'tests/fixtures/machines/tray-dispenser',
-      /^content\/(?:content|glossary|cautions|lessons\/(?:stop|check-(?:ind|photo|cyl|process|sol)))/,
+      /^content\/(?:content|glossary|cautions|lessons\/(?:stop-and|signal-path|stored|read-a|designations|electrical|check-(?:ind|photo|cyl|process|sol)))/,
     ),
   }
 }
