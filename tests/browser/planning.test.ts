@@ -116,7 +116,7 @@ describe('by touch, opened from disk', () => {
       expect(blank).toContain('There are no records on this device yet.')
       const last = await takeOver(page, ...ana, ...ben)
       await page.locator('[data-plan-person]').selectOption('P-0042')
-      expect(await page.locator('.plan-tick', { hasText: 'lock it' }).textContent()).toContain('holds until Nov 2, 2029')
+      await expect.poll(() => page.locator('.plan-tick', { hasText: 'lock it' }).textContent()).toContain('holds until Nov 2, 2029')
       await expect
         .poll(() => sessions(page))
         .toEqual(['Session 1 · 40 min | Start the press | Run the press', 'Session 2 · 20 min | Check a pressure switch'])
@@ -136,9 +136,9 @@ describe('by touch, opened from disk', () => {
       expect(await button.isDisabled()).toBe(true)
       await takeOver(page, ...ben)
       expect(await button.isDisabled()).toBe(true)
-      expect(await page.locator('[data-plan-certificate]').textContent()).toContain(
-        'Ben Okafor (P-0043): Stop the press & lock it: waits for a sign-off',
-      )
+      await expect
+        .poll(() => page.locator('[data-plan-certificate]').textContent())
+        .toContain('Ben Okafor (P-0043): Stop the press & lock it: waits for a sign-off')
       await page.getByRole('button', { name: 'Wipe all records' }).tap()
       await page.getByRole('button', { name: 'Go on to wipe' }).tap()
       await page.getByRole('button', { name: 'Wipe now' }).tap()
@@ -163,7 +163,7 @@ describe('by touch, opened from disk', () => {
     await onPlanning(async (page) => {
       await takeOver(page, ...ana, ...ben)
       const matrix = page.locator('[data-plan-matrix]')
-      expect(await matrix.locator('thead').textContent()).toBe('PersonLock out · Operator needs 2Press · Operator needs 3')
+      await expect.poll(() => matrix.locator('thead').textContent()).toBe('PersonLock out · Operator needs 2Press · Operator needs 3')
       expect(await matrix.locator('tbody tr').allTextContents()).toEqual([
         'Ana GómezP-00422: does it under supervision0: not yetlacks 3',
         'Ben OkaforP-00430: not yetlacks 20: not yetlacks 3',
@@ -225,7 +225,7 @@ describe('by touch, opened from disk', () => {
     await opened.page.goto(pathToFileURL(join(built.dir, 'planning.html')).href)
     await expect.poll(() => plan(opened.page).textContent()).toContain('35 lessons in 18 sessions')
     await opened.page.locator('.plan-tick').last().tap()
-    expect(await opened.page.locator('[data-plan-open]').textContent()).toBe('34 of 35 lessons are open.')
+    await expect.poll(() => opened.page.locator('[data-plan-open]').textContent()).toBe('34 of 35 lessons are open.')
     await expect.poll(() => plan(opened.page).textContent()).toContain('34 lessons in ')
     await opened.page.locator('[data-plan-minutes]').fill('')
     await expect.poll(() => plan(opened.page).textContent()).toBe('Enter the minutes of a session, from 1 to 999.')
@@ -239,7 +239,7 @@ describe('by touch, opened from disk', () => {
       Reflect.deleteProperty(Element.prototype, 'replaceChildren')
     })
     await opened.page.goto(pathToFileURL(join(built.dir, 'planning.html')).href)
-    expect(await sessions(opened.page)).toHaveLength(3)
+    await expect.poll(() => sessions(opened.page)).toHaveLength(3)
     expect(opened.faults()).toEqual([])
     await opened.close()
   })
