@@ -1,7 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { runFettle } from '../cli/run-fettle.ts'
+import { type BuiltMachine, buildSoundMachine } from './build-sound-machine.ts'
 
 const lock = `---
 title: Stop the press & lock it
@@ -74,23 +71,14 @@ sequences:
   - { id: first-day, name: First day, role: operator, lessons: [read-lamps, stop-and-lock, look-round] }
 `
 
-export interface BuiltLearning {
-  /** The built folder: `paths/operator.html`, `lessons/stop-and-lock.html`, in Spanish below `es/`. */
-  dir: string
-  remove(): void
-}
-
-/** Builds the sound machine with three lessons of one role, of which two end with questions. */
-export async function buildLearning(): Promise<BuiltLearning> {
-  const parent = mkdtempSync(join(tmpdir(), 'fettle-'))
-  const [machine, content, dir] = ['machine', 'content', 'Stick Nº 1 #2'].map((name) => join(parent, name)) as [string, string, string]
-  cpSync('tests/fixtures/sound-machine', machine, { recursive: true })
-  mkdirSync(content)
-  writeFileSync(join(machine, 'training.yaml'), training)
-  writeFileSync(join(machine, 'pages/lessons/stop-and-lock.mdx'), lock)
-  writeFileSync(join(machine, 'pages/lessons/stop-and-lock.es.mdx'), lockSpanish)
-  writeFileSync(join(machine, 'pages/lessons/read-lamps.mdx'), lamps)
-  const { code, stdout, stderr } = await runFettle(['build', machine, '--shared', content, '--out', dir, '--no-zip'])
-  if (code !== 0) throw new Error(`${stdout}${stderr}`)
-  return { dir, remove: () => rmSync(parent, { recursive: true, force: true }) }
-}
+/**
+ * Builds the sound machine with three lessons of one role, of which two end with questions: `paths/operator.html`,
+ * `lessons/stop-and-lock.html`, in Spanish below `es/`.
+ */
+export const buildLearning = (): Promise<BuiltMachine> =>
+  buildSoundMachine({
+    'training.yaml': training,
+    'pages/lessons/stop-and-lock.mdx': lock,
+    'pages/lessons/stop-and-lock.es.mdx': lockSpanish,
+    'pages/lessons/read-lamps.mdx': lamps,
+  })

@@ -1,20 +1,22 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { readJournal } from '../../src/training/journal-file.ts'
 import { statementProblems } from '../../src/training/statement-problems.ts'
-import { launchChromium, type OpenedPage, openPage } from './chromium.ts'
-import { type BuiltLearning, buildLearning } from './learning-machine.ts'
+import { violations } from './axe.ts'
+import type { BuiltMachine } from './build-sound-machine.ts'
+import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { buildLearning } from './learning-machine.ts'
+import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 const lock = 'lessons/stop-and-lock.html'
 const path = 'paths/operator.html'
 
 let browser: Browser
-let built: BuiltLearning
+let built: BuiltMachine
 beforeAll(async () => {
   ;[browser, built] = await Promise.all([launchChromium(), buildLearning()])
 }, 180_000)
@@ -26,14 +28,10 @@ afterAll(async () => {
 const fromDisk = (page: string) => pathToFileURL(join(built.dir, page)).href
 
 async function onPage(start: string, act: (page: Page, opened: OpenedPage) => Promise<void>, options: Parameters<typeof openPage>[1] = panel) {
-  const opened = await openPage(browser, options)
-  try {
-    await opened.page.goto(fromDisk(start))
-    await act(opened.page, opened)
-    expect(opened.faults()).toEqual([])
-  } finally {
-    await opened.close()
-  }
+  await usePage(browser, options, async (page, opened) => {
+    await page.goto(fromDisk(start))
+    await act(page, opened)
+  })
 }
 
 const button = (page: Page | Locator, name: string) => page.getByRole('button', { name, exact: true })
@@ -560,8 +558,6 @@ describe('without scripts and on paper', () => {
 })
 
 describe('for everyone', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
   test.each([
     ['light', 1024, 768],
     ['dark', 1024, 768],
@@ -609,14 +605,4 @@ describe('for everyone', () => {
       { width, height, touch: true, context: { colorScheme } },
     )
   })
-
-  async function violations(page: Page): Promise<string[]> {
-    await page.evaluate(axe)
-    return page.evaluate(async () => {
-      const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-      const { violations: found } = await run.run(document, { preload: false, runOnly: { type: 'tag', values: tags } })
-      return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
-    })
-  }
 })

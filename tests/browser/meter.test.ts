@@ -1,11 +1,11 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type OpenedPage, openPage } from './chromium.ts'
+import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 const sensor = 'checks/check-inductive/PRS204.html'
@@ -23,14 +23,10 @@ afterAll(async () => {
 const fromDisk = (path: string) => pathToFileURL(join(built.dir, path)).href
 
 async function onPage(path: string, act: (page: Page, opened: OpenedPage) => Promise<void>, options: Parameters<typeof openPage>[1] = panel) {
-  const opened = await openPage(browser, options)
-  try {
-    await opened.page.goto(fromDisk(path))
-    await act(opened.page, opened)
-    expect(opened.faults()).toEqual([])
-  } finally {
-    await opened.close()
-  }
+  await usePage(browser, options, async (page, opened) => {
+    await page.goto(fromDisk(path))
+    await act(page, opened)
+  })
 }
 
 const keyNames: Readonly<Record<string, string>> = { '.': 'decimal', ',': 'decimal', '−': 'sign' }
@@ -257,8 +253,6 @@ describe('on paper and without scripts', () => {
 })
 
 describe('for everyone', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
   test.each([
     ['light', 1024, 768],
     ['dark', 1024, 768],
@@ -299,15 +293,5 @@ describe('for everyone', () => {
   async function picture(page: Page, name: string): Promise<void> {
     const folder = process.env.FETTLE_PICTURES
     if (folder) await page.screenshot({ path: join(folder, `meter-${name}.png`), fullPage: !name.endsWith('keys') })
-  }
-
-  async function violations(page: Page): Promise<string[]> {
-    await page.evaluate(axe)
-    return page.evaluate(async () => {
-      const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-      const { violations: found } = await run.run(document, { preload: false, runOnly: { type: 'tag', values: tags } })
-      return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
-    })
   }
 })

@@ -1,5 +1,4 @@
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { unzipSync } from 'fflate'
@@ -8,10 +7,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { runFettle } from '../cli/run-fettle.ts'
 import { startCmi5Office } from '../site/report-to/cmi5-office.ts'
 import { writeTrainedMachine } from '../trained-machine.ts'
+import { violations } from './axe.ts'
 import { launchChromium, openPage } from './chromium.ts'
 import { type Served, serveFolder } from './serve.ts'
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const office = { width: 1280, height: 800, touch: true }
 
 let browser: Browser
@@ -170,14 +169,7 @@ describe('a lesson of a SCORM 1.2 package under a mock runtime', () => {
         if (!frame) throw new Error('no frame')
         await frame.getByRole('button', { name: 'I have finished this lesson' }).waitFor()
         await picture(page, `package-${width}`)
-        await frame.evaluate(axe)
-        const found = await frame.evaluate(async () => {
-          const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-          const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-          const { violations } = await run.run({ exclude: ['iframe'] }, { preload: false, iframes: false, runOnly: { type: 'tag', values: tags } })
-          return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
-        })
-        expect(found).toEqual([])
+        expect(await violations(frame, { withoutFrames: true })).toEqual([])
         expect(await frame.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
         const heights = await frame.locator('.launch-acts > :visible').evaluateAll((all) => all.map((it) => it.getBoundingClientRect().height))
         expect(heights).toHaveLength(3)

@@ -1,10 +1,7 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { type Entry, entryAfter } from '../../src/training/journal.ts'
 import { writeJournal } from '../../src/training/journal-file.ts'
 import type { TrainingRecord } from '../../src/training/record.ts'
-import { runFettle } from '../cli/run-fettle.ts'
+import { type BuiltMachine, buildSoundMachine } from './build-sound-machine.ts'
 
 const training = `roles:
   - { id: operator, name: { en: Operator, es: Operador }, lockout: affected, needs: { lockout: 2, pressing: 3 } }
@@ -61,26 +58,13 @@ const lessons: Readonly<Record<string, Written>> = {
   },
 }
 
-export interface BuiltPlanning {
-  /** The built folder: `planning.html`, in Spanish below `es/`. */
-  dir: string
-  remove(): void
-}
-
-/** Builds the sound machine with lessons of three roles, duties and two skills. */
-export async function buildPlanning(): Promise<BuiltPlanning> {
-  const parent = mkdtempSync(join(tmpdir(), 'fettle-'))
-  const [machine, content, dir] = ['machine', 'content', 'Stick Nº 1 #2'].map((name) => join(parent, name)) as [string, string, string]
-  cpSync('tests/fixtures/sound-machine', machine, { recursive: true })
-  mkdirSync(content)
-  writeFileSync(join(machine, 'training.yaml'), training)
-  for (const [name, { title, minutes, objective, head = '', body = 'Do it.' }] of Object.entries(lessons)) {
-    const text = `---\ntitle: ${title}\nrevision: A\nminutes: ${minutes}\nobjectives: [${objective}]\n${head}\n---\n${body}\n`
-    writeFileSync(join(machine, `pages/lessons/${name}.mdx`), text)
-  }
-  const { code, stdout, stderr } = await runFettle(['build', machine, '--shared', content, '--out', dir, '--no-zip'])
-  if (code !== 0) throw new Error(`${stdout}${stderr}`)
-  return { dir, remove: () => rmSync(parent, { recursive: true, force: true }) }
+/** Builds the sound machine with lessons of three roles, duties and two skills: `planning.html`, in Spanish below `es/`. */
+export function buildPlanning(): Promise<BuiltMachine> {
+  const pages = Object.entries(lessons).map(([name, { title, minutes, objective, head = '', body = 'Do it.' }]) => [
+    `pages/lessons/${name}.mdx`,
+    `---\ntitle: ${title}\nrevision: A\nminutes: ${minutes}\nobjectives: [${objective}]\n${head}\n---\n${body}\n`,
+  ])
+  return buildSoundMachine({ 'training.yaml': training, ...Object.fromEntries(pages) })
 }
 
 /** A journal of the lessons, as a device saves it. */

@@ -1,13 +1,15 @@
-import { mkdirSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { TrainingRecord } from '../../src/training/record.ts'
+import { violations } from './axe.ts'
+import type { BuiltMachine } from './build-sound-machine.ts'
 import { launchChromium, openPage } from './chromium.ts'
 import { pdfText } from './pdf-text.ts'
-import { type BuiltPlanning, buildPlanning, journalOf, taken } from './planning-machine.ts'
+import { buildPlanning, journalOf, taken } from './planning-machine.ts'
+import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 
@@ -15,7 +17,7 @@ const panel = { width: 1024, height: 768, touch: true }
 const pictures = process.env.FETTLE_PICTURES
 
 let browser: Browser
-let built: BuiltPlanning
+let built: BuiltMachine
 beforeAll(async () => {
   ;[browser, built] = await Promise.all([launchChromium(), buildPlanning()])
 }, 180_000)
@@ -25,18 +27,14 @@ afterAll(async () => {
 })
 
 async function onPlanning(act: (page: Page) => Promise<void>, options: Parameters<typeof openPage>[1] = panel, path = 'planning.html') {
-  const opened = await openPage(browser, options)
-  try {
-    await opened.page.clock.setFixedTime(new Date('2026-11-26T10:00:00'))
-    await opened.page.addInitScript(() => {
+  await usePage(browser, options, async (page) => {
+    await page.clock.setFixedTime(new Date('2026-11-26T10:00:00'))
+    await page.addInitScript(() => {
       window.print = () => {}
     })
-    await opened.page.goto(pathToFileURL(join(built.dir, path)).href)
-    await act(opened.page)
-    expect(opened.faults()).toEqual([])
-  } finally {
-    await opened.close()
-  }
+    await page.goto(pathToFileURL(join(built.dir, path)).href)
+    await act(page)
+  })
 }
 
 /** Sessions as they are shown: their headings and the titles of their lessons. */
@@ -246,8 +244,6 @@ describe('by touch, opened from disk', () => {
 })
 
 describe('its look', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
   test.each([
     ['light', 1024, 768],
     ['dark', 1024, 768],
@@ -261,14 +257,7 @@ describe('its look', () => {
         await page.locator('[data-plan-person]').selectOption('P-0042')
         await page.locator('[data-plan-first]').fill('2026-12-03')
         expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0)
-        await page.evaluate(axe)
-        const violations = await page.evaluate(async () => {
-          const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-          // axe would fetch the style sheet, which no page opened from disk can.
-          const { violations: found } = await run.run(document, { preload: false })
-          return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
-        })
-        expect(violations).toEqual([])
+        expect(await violations(page, { everyRule: true })).toEqual([])
         if (!pictures) return
         mkdirSync(pictures, { recursive: true })
         await page.screenshot({ path: join(pictures, `planning-${width}-${colorScheme}.png`), fullPage: true })

@@ -4,8 +4,9 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startFettle } from '../cli/run-fettle.ts'
-import { launchChromium, openPage } from './chromium.ts'
+import { launchChromium } from './chromium.ts'
 import { isInWindow, markedZones } from './marked-zones.ts'
+import { usePage } from './use-page.ts'
 
 const parent = mkdtempSync(join(tmpdir(), 'fettle-'))
 const machine = join(parent, 'roll-slitter')
@@ -50,14 +51,10 @@ function addressOf({ stdout, stderr }: ReturnType<typeof startFettle>): Promise<
 }
 
 async function onPage(path: string, act: (page: Page) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser, { width: 1024, height: 768, touch: true })
-  try {
-    await opened.page.goto(url + path)
-    await act(opened.page)
-    expect(opened.faults()).toEqual([])
-  } finally {
-    await opened.close()
-  }
+  await usePage(browser, { width: 1024, height: 768, touch: true }, async (page) => {
+    await page.goto(url + path)
+    await act(page)
+  })
 }
 
 /** The finding that stands in the page, and the block that comes after it. */

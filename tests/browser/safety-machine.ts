@@ -1,8 +1,6 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { readFileSync } from 'node:fs'
 import type { MessageForm } from '../../src/hazard/panel.ts'
-import { runFettle } from '../cli/run-fettle.ts'
+import { type BuiltMachine, buildSoundMachine } from './build-sound-machine.ts'
 
 /** Attributes that give each signal word, in the order of harm, and the verb that its consequence takes. */
 const harms = [
@@ -73,24 +71,16 @@ const hazards = `hazards:
     assessment: RA-1 no. 2
 `
 
-export interface BuiltMessages {
-  /** The built folder; its pages are `front/messages.html` and `front/summary.html`, in Spanish below `es/`. */
-  dir: string
-  remove(): void
-}
-
-/** Builds the sound machine with a page that shows every signal word in every kind of message, in one form. */
-export async function buildMessages(form: MessageForm): Promise<BuiltMessages> {
-  const parent = mkdtempSync(join(tmpdir(), 'fettle-'))
-  const [machine, content, dir] = ['machine', 'content', 'out'].map((name) => join(parent, name)) as [string, string, string]
-  cpSync('tests/fixtures/sound-machine', machine, { recursive: true })
-  mkdirSync(content)
-  const top = readFileSync(join(machine, 'machine.yaml'), 'utf8')
-  writeFileSync(join(machine, 'machine.yaml'), `${top.trimEnd()}\n  hazards: { file: data/hazards.yaml }\nsafetyMessages: { form: ${form} }\n`)
-  writeFileSync(join(machine, 'data/hazards.yaml'), hazards)
-  writeFileSync(join(machine, 'pages/front/messages.mdx'), page)
-  writeFileSync(join(machine, 'pages/front/summary.mdx'), '---\ntitle: Summary\n---\n## Hazards\n\n<SafetySummary />\n')
-  const { code, stderr } = await runFettle(['build', machine, '--shared', content, '--out', dir, '--no-zip'])
-  if (code !== 0) throw new Error(stderr)
-  return { dir, remove: () => rmSync(parent, { recursive: true, force: true }) }
+/**
+ * Builds the sound machine with a page that shows every signal word in every kind of message, in one form:
+ * `front/messages.html` and `front/summary.html`, in Spanish below `es/`.
+ */
+export function buildMessages(form: MessageForm): Promise<BuiltMachine> {
+  const top = readFileSync('tests/fixtures/sound-machine/machine.yaml', 'utf8')
+  return buildSoundMachine({
+    'machine.yaml': `${top.trimEnd()}\n  hazards: { file: data/hazards.yaml }\nsafetyMessages: { form: ${form} }\n`,
+    'data/hazards.yaml': hazards,
+    'pages/front/messages.mdx': page,
+    'pages/front/summary.mdx': '---\ntitle: Summary\n---\n## Hazards\n\n<SafetySummary />\n',
+  })
 }

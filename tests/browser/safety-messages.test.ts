@@ -1,5 +1,4 @@
-import { mkdirSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
@@ -7,8 +6,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { contrastRatio, leastContrast } from '../../src/hazard/contrast.ts'
 import { panelOf } from '../../src/hazard/panel.ts'
 import { inOrderOfHarm } from '../../src/hazard/signal-word.ts'
+import { violations } from './axe.ts'
+import type { BuiltMachine } from './build-sound-machine.ts'
 import { launchChromium, openPage } from './chromium.ts'
-import { type BuiltMessages, buildMessages } from './safety-machine.ts'
+import { buildMessages } from './safety-machine.ts'
 
 let browser: Browser
 beforeAll(async () => {
@@ -16,13 +17,11 @@ beforeAll(async () => {
 }, 60_000)
 afterAll(() => browser?.close())
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
 /** Where pictures are put to be looked at; without it none are taken. */
 const pictures = process.env.FETTLE_PICTURES
 
 describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
-  let built: BuiltMessages
+  let built: BuiltMachine
   beforeAll(async () => {
     built = await buildMessages(form)
   }, 120_000)
@@ -95,19 +94,7 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
     test.each(['front/messages.html', 'front/summary.html', 'es/front/messages.html', 'es/front/summary.html'])(
       'axe finds nothing on %s',
       async (path) => {
-        const violations = await onPage(path, { colorScheme }, async (page) => {
-          await page.evaluate(axe)
-          return page.evaluate(async () => {
-            const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-            // axe would fetch the style sheet, which no page opened from disk can.
-            const { violations } = await run.run(document, {
-              preload: false,
-              runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
-            })
-            return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
-          })
-        })
-        expect(violations).toEqual([])
+        expect(await onPage(path, { colorScheme }, (page) => violations(page))).toEqual([])
       },
     )
   })

@@ -1,5 +1,5 @@
 import { createReadStream, statSync } from 'node:fs'
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join, resolve, sep } from 'node:path'
 
@@ -44,6 +44,12 @@ export interface Served {
 export async function serveFolder(folder: string, { prefix = '/', lifetimeMs = 300_000 }: ServeOptions = {}): Promise<Served> {
   const root = resolve(folder)
   const server = createServer((request, response) => answer(root, prefix, request, response))
+  const { url, close } = await listen(server, lifetimeMs)
+  return { url: `${url}${prefix}`, close }
+}
+
+/** Lets a server listen on 127.0.0.1 and any free port until it is closed, at the longest for `lifetimeMs`. */
+export async function listen(server: Server, lifetimeMs: number): Promise<Served> {
   await new Promise<void>((done, failed) => {
     server.once('error', failed)
     server.listen(0, '127.0.0.1', done)
@@ -57,8 +63,7 @@ export async function serveFolder(folder: string, { prefix = '/', lifetimeMs = 3
   const timer = setTimeout(close, lifetimeMs)
   timer.unref()
   server.unref()
-  const { port } = server.address() as AddressInfo
-  return { url: `http://127.0.0.1:${port}${prefix}`, close }
+  return { url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`, close }
 }
 
 type Reply = { file: string; size: number } | { status: number; location?: string }

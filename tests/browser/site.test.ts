@@ -1,13 +1,13 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type OpenedPage, openPage } from './chromium.ts'
+import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
 import { isInWindow, markedZones } from './marked-zones.ts'
 import { type Served, serveFolder } from './serve.ts'
+import { usePage } from './use-page.ts'
 
 /** One page of every kind. */
 const kinds: Record<string, string> = {
@@ -63,15 +63,7 @@ function fromDisk(address: string): string {
 
 const overHttp = (path: string) => served.url + path
 
-async function onPage(options: Parameters<typeof openPage>[1], act: (page: Page, opened: OpenedPage) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser, options)
-  try {
-    await act(opened.page, opened)
-    expect(opened.faults()).toEqual([])
-  } finally {
-    await opened.close()
-  }
-}
+const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page, opened: OpenedPage) => Promise<void>) => usePage(browser, options, act)
 
 describe.each([
   ['from disk', fromDisk],
@@ -282,8 +274,6 @@ describe.each([
 })
 
 describe('for everyone', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
   test.each([
     ['light', 1024, 768],
     ['dark', 1024, 768],
@@ -294,17 +284,7 @@ describe('for everyone', () => {
       await onPage({ width, height, touch: true, context: { colorScheme } }, async (page) => {
         for (const [kind, path] of Object.entries(kinds)) {
           await page.goto(fromDisk(path))
-          await page.evaluate(axe)
-          const violations = await page.evaluate(async () => {
-            const run: typeof import('axe-core') = Reflect.get(window, 'axe')
-            const { violations } = await run.run(document, {
-              // axe would fetch the style sheet, which no page opened from disk can.
-              preload: false,
-              runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
-            })
-            return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)
-          })
-          expect(violations, kind).toEqual([])
+          expect(await violations(page), kind).toEqual([])
         }
       })
     },

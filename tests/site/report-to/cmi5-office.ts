@@ -1,6 +1,6 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
-import type { AddressInfo } from 'node:net'
 import { cmi5Problems } from '../../../src/training/cmi5.ts'
+import { listen } from '../../browser/serve.ts'
 
 export interface Cmi5OfficeOptions {
   launchMode?: 'Normal' | 'Browse' | 'Review'
@@ -118,17 +118,7 @@ export async function startCmi5Office({
       response.writeHead(status, { ...cors, 'content-type': 'application/json' }).end(text)
     })
   })
-  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
-  const close = () =>
-    new Promise<void>((done) => {
-      clearTimeout(timer)
-      server.close(() => done())
-      server.closeAllConnections()
-    })
-  const timer = setTimeout(close, lifetimeMs)
-  timer.unref()
-  server.unref()
-  const base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
+  const { url: base, close } = await listen(server, lifetimeMs)
 
   return {
     launch(name) {
