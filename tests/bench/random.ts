@@ -1,4 +1,6 @@
-/** Numbers that look random and are the same in every run: mulberry32, public domain, from memory. */
+import { seededRandom as numbersOf } from '../../src/training/random.ts'
+
+/** What is drawn by numbers that look random and are the same in every run. */
 export interface Random {
   /** A whole number from 0 to below `limit`. */
   below(limit: number): number
@@ -9,13 +11,7 @@ export interface Random {
 }
 
 export function seededRandom(seed: number): Random {
-  let state = seed >>> 0
-  const next = () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
-  }
+  const next = numbersOf(seed)
   const below = (limit: number) => Math.floor(next() * limit)
   return {
     below,
