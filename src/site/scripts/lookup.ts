@@ -1,5 +1,6 @@
 import './younger-names.ts'
 import { type LookupEntry, type LookupKind, lookUp, lookupKinds } from '../lookup.ts'
+import { element } from './dom.ts'
 
 interface LookupData {
   entries: LookupEntry[]
@@ -27,7 +28,7 @@ function answer(place: Element, { entries, said, search }: LookupData): void {
     place.replaceChildren(
       paragraph(head.replace('{kind}', said.kinds[asked.kind]).replace('{name}', asked.name)),
       ...(near.length > 0 ? [...(isSeveral ? [] : [paragraph(said.near)]), listOf(near)] : []),
-      link(`${search}?q=${encodeURIComponent(asked.name)}`, said.search.replace('{name}', asked.name), 'act'),
+      link(`${search}?q=${encodeURIComponent(asked.name)}`, { text: said.search.replace('{name}', asked.name), className: 'act' }),
     )
   }
 }
@@ -44,34 +45,19 @@ function askedFor(): { kind: LookupKind; name: string } | undefined {
 }
 
 function paragraph(text: string): HTMLElement {
-  const element = document.createElement('p')
-  element.textContent = text
-  return element
+  return element('p', { text })
 }
 
-function link(href: string, text: string, className: string): HTMLAnchorElement {
-  const element = document.createElement('a')
-  element.href = href
-  element.className = className
-  element.textContent = text
-  return element
+function link(href: string, { text, className }: { text?: string; className: string }, ...children: readonly Node[]): HTMLElement {
+  const made = element('a', { className, ...(text === undefined ? {} : { text }) }, ...children)
+  made.setAttribute('href', href)
+  return made
 }
 
 function listOf(near: readonly LookupEntry[]): HTMLElement {
-  const list = document.createElement('ul')
-  list.className = 'rows'
-  for (const { href, name, said } of near) {
-    const row = link(href, '', 'row')
-    const main = document.createElement('span')
-    main.className = 'row-main'
-    const label = document.createElement('b')
-    label.className = 'mono'
-    label.textContent = name
-    main.append(label, ` ${said}`)
-    row.append(main)
-    const item = document.createElement('li')
-    item.append(row)
-    list.append(item)
-  }
-  return list
+  const rows = near.map(({ href, name, said }) => {
+    const main = element('span', { className: 'row-main' }, element('b', { className: 'mono', text: name }), document.createTextNode(` ${said}`))
+    return element('li', {}, link(href, { className: 'row' }, main))
+  })
+  return element('ul', { className: 'rows' }, ...rows)
 }

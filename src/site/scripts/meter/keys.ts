@@ -1,7 +1,7 @@
 import { readQuantity, type Unread } from '../../../signals/read-quantity.ts'
 import { fieldText, stateText } from '../../meter/meter-words.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required } from './dom.ts'
+import { element, required } from '../dom.ts'
 import type { JudgedField, MeterPage } from './meter-state.ts'
 import { expectedText } from './show-fields.ts'
 

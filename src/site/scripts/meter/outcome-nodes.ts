@@ -4,7 +4,7 @@ import { faultWords } from '../../../signals/words/fault-words.ts'
 import { fieldText, numberText, targetText } from '../../meter/meter-words.ts'
 import type { Causes, Faults, Value } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
-import { element } from './dom.ts'
+import { element } from '../dom.ts'
 import { isEmpty } from './kept.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 

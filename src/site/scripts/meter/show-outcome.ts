@@ -1,7 +1,7 @@
 import { fieldText, stateText } from '../../meter/meter-words.ts'
 import type { Outcome } from '../../meter/outcome-of.ts'
 import { fill } from '../../words/fill.ts'
-import { element, required } from './dom.ts'
+import { element, required } from '../dom.ts'
 import { isEmpty } from './kept.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 import { outcomeNodes, readingName } from './outcome-nodes.ts'

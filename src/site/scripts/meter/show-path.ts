@@ -1,7 +1,7 @@
 import type { Stretch } from '../../../signals/fault/row.ts'
 import { placeOfIndicator } from '../../meter/meter-sheet.ts'
 import { patternText, targetText } from '../../meter/meter-words.ts'
-import { element } from './dom.ts'
+import { element } from '../dom.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 import { suspectedOf } from './outcome-nodes.ts'
 

@@ -1,5 +1,5 @@
 import { bandText, basisText, fieldText, patternText, stateText, verdictText } from '../../meter/meter-words.ts'
-import { element, required } from './dom.ts'
+import { element, required } from '../dom.ts'
 import { isEmpty } from './kept.ts'
 import type { MeterPage, MeterState } from './meter-state.ts'
 import { outcomeNodes } from './outcome-nodes.ts'

@@ -4,7 +4,7 @@ import type { PlanningLesson } from '../../training/planning-sheet.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import type { PlanningWords } from '../../words/planning.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 import { tableNode } from './table-node.ts'
 import { dayText, today } from './training-page.ts'
 

@@ -1,4 +1,4 @@
-import { element, required } from '../meter/dom.ts'
+import { element, required } from '../dom.ts'
 import type { Person } from './learner.ts'
 import { spelledAs, type TrainingPage } from './training-page.ts'
 

@@ -6,7 +6,7 @@ import type { PlanningLesson, PlanningRole } from '../../training/planning-sheet
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import type { PlanningWords } from '../../words/planning.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 import type { Person } from './learner.ts'
 
 /** A plan with all that its papers say. */

@@ -2,7 +2,7 @@ import { isRight } from '../../../training/quiz.ts'
 import type { SheetQuestion } from '../../training/lesson-sheet.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 
 export const rightOf = ({ answers }: SheetQuestion): number[] => answers.flatMap(({ right }, index) => (right ? [index] : []))
 

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../training/journal.ts'
 import { fill } from '../../words/fill.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 import { type PlannedRole, sessionText } from './plan-nodes.ts'
 import { tableNode } from './table-node.ts'
 

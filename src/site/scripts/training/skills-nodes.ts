@@ -5,7 +5,7 @@ import type { PlanningRole, PlanningSheet, PlanningSkill } from '../../training/
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import type { PlanningWords } from '../../words/planning.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 import { type Cell, tableNode } from './table-node.ts'
 import { today } from './training-page.ts'
 

@@ -1,6 +1,6 @@
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { required } from '../meter/dom.ts'
+import { required } from '../dom.ts'
 import type { Office } from './report-to/office.ts'
 import { startQuestions } from './start-questions.ts'
 

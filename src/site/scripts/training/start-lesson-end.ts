@@ -1,7 +1,7 @@
 import type { TrainingRecord } from '../../../training/record.ts'
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import { fill } from '../../words/fill.ts'
-import { required } from '../meter/dom.ts'
+import { required } from '../dom.ts'
 import { lastLearner, type Person, rememberLearner } from './learner.ts'
 import { offerPeople, personFields } from './person-fields.ts'
 import type { QuizOutcome } from './question-nodes.ts'

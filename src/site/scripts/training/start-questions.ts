@@ -1,7 +1,7 @@
 import { isRight, passes } from '../../../training/quiz.ts'
 import type { LessonSheet } from '../../training/lesson-sheet.ts'
 import type { LearningWords } from '../../words/learning.ts'
-import { required } from '../meter/dom.ts'
+import { required } from '../dom.ts'
 import { keepAnswers, keptAnswers } from './kept-answers.ts'
 import { answeredNodes, keptNote, outcomeNodes, type QuizOutcome, questionNodes, rightOf } from './question-nodes.ts'
 

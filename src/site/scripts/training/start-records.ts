@@ -1,6 +1,6 @@
 import { statementsOf } from '../../../training/xapi.ts'
 import { fill } from '../../words/fill.ts'
-import { required } from '../meter/dom.ts'
+import { required } from '../dom.ts'
 import { problemText, recordsFileName, say, sayFault, shortHash } from './said.ts'
 import { saveFile } from './save-file.ts'
 import type { TrainingPage } from './training-page.ts'

@@ -1,4 +1,4 @@
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 
 export interface Cell {
   text?: string | undefined

@@ -3,7 +3,7 @@ import type { PlanningLesson } from '../../training/planning-sheet.ts'
 import { fill } from '../../words/fill.ts'
 import type { LearningWords } from '../../words/learning.ts'
 import type { PlanningWords } from '../../words/planning.ts'
-import { element } from '../meter/dom.ts'
+import { element } from '../dom.ts'
 import { statusText } from './said.ts'
 
 interface Ticks {
