@@ -1,3 +1,5 @@
+import { escaped } from './escaped.ts'
+
 /** The page of a package that the training system opens: a bar with what was told to it, and the lesson in a frame below. */
 export interface LaunchPage {
   format: PackageFormat
@@ -43,10 +45,4 @@ ${remark === undefined ? '' : `<p class="launch-remark">${escaped(remark)}</p>\n
 </body>
 </html>
 `
-}
-
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => entities[sign] ?? sign)
 }

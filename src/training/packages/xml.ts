@@ -1,3 +1,5 @@
+import { escaped } from './escaped.ts'
+
 export interface XmlElement {
   name: string
   attributes: Readonly<Record<string, string | undefined>>
@@ -15,24 +17,18 @@ export function xmlDocument(root: XmlElement): string {
 }
 
 function written({ name, attributes, children }: XmlElement, indent: string): string {
-  const said = Object.entries(attributes).map(([key, value]) => (value === undefined ? '' : ` ${key}="${escaped(value)}"`))
+  const said = Object.entries(attributes).map(([key, value]) => (value === undefined ? '' : ` ${key}="${inXml(value)}"`))
   const head = `${indent}<${name}${said.join('')}`
   if (children.length === 0) return `${head}/>\n`
-  const inner = children.map((child) => (typeof child === 'string' ? escaped(child) : written(child, `${indent}  `)))
+  const inner = children.map((child) => (typeof child === 'string' ? inXml(child) : written(child, `${indent}  `)))
   const hasText = children.some((child) => typeof child === 'string')
   return hasText ? `${head}>${inner.join('')}</${name}>\n` : `${head}>\n${inner.join('')}${indent}</${name}>\n`
 }
 
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
 /** What XML 1.0 (section 2.2) does not know as a character is replaced by the mark for that: no file is broken by a title. */
-function escaped(text: string): string {
-  return text
-    .replace(/[&<>"]/g, (sign) => entities[sign] ?? sign)
-    .replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '\ufffd')
-}
+const inXml = (text: string) => escaped(text).replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '\ufffd')
 
-/** A name as an XML id: any two names give two ids. `_` and what an id may not hold become `_x` with their hex code and `_`. */
+/** A name as an XML id: two different names never share one. `_` and what an id may not hold become `_x` with their hex code and `_`. */
 export function xmlId(prefix: string, name: string): string {
   return `${prefix}-${[...name].map((sign) => (/[A-Za-z0-9.-]/.test(sign) ? sign : `_x${sign.codePointAt(0)?.toString(16)}_`)).join('')}`
 }

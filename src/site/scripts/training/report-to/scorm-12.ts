@@ -1,5 +1,6 @@
 import { clockDuration, rawScore } from '../../../../training/packages/result.ts'
-import { kept, type OfficeSystem, recorded, refused, type Told } from './office-system.ts'
+import { kept, type OfficeSystem, recorded, refused } from './office-system.ts'
+import { failureOf, passesBy, type ScormCalls, setAll, worked } from './scorm-calls.ts'
 
 /** The object `API` of SCORM 1.2. Every call takes and gives text; `'true'` where it succeeded. Source: SCORM 1.2 RTE, section 3.3. */
 export interface Scorm12Api {
@@ -19,23 +20,17 @@ export function scorm12System(api: Scorm12Api): OfficeSystem {
   let readOnly = false
   let finished = false
 
-  const failure = (of: string) => {
-    const code = String(api.LMSGetLastError())
-    return refused(`${of}: ${code} ${api.LMSGetErrorString(code)}`.trim())
+  const calls: ScormCalls = {
+    set: (name, value) => api.LMSSetValue(name, value),
+    commit: () => api.LMSCommit(''),
+    lastError: () => api.LMSGetLastError(),
+    errorText: (code) => api.LMSGetErrorString(code),
+    commitName: 'LMSCommit',
   }
-  const worked = (result: unknown) => String(result) === 'true'
-  /** Sets each value, and says which the system refused first. */
-  const set = (values: Readonly<Record<string, string>>): Told => {
-    for (const [name, value] of Object.entries(values)) if (!worked(api.LMSSetValue(name, value))) return failure(name)
-    return worked(api.LMSCommit('')) ? recorded : failure('LMSCommit')
-  }
+  const failure = (of: string) => failureOf(calls, of)
+  const set = (values: Readonly<Record<string, string>>) => setAll(calls, values)
   const status = () => api.LMSGetValue('cmi.core.lesson_status')
   const isDone = () => ['passed', 'completed'].includes(status())
-  /** The mark of the system counts before that of the lesson. */
-  const passes = (percent: number, own: boolean | undefined) => {
-    const given = api.LMSGetValue('cmi.student_data.mastery_score')
-    return given === '' || Number.isNaN(Number(given)) ? own : percent >= Number(given)
-  }
 
   return {
     async start() {
@@ -49,7 +44,7 @@ export function scorm12System(api: Scorm12Api): OfficeSystem {
       if (!score && own === undefined) {
         return !completed || isDone() ? kept : set({ 'cmi.core.lesson_status': 'completed' })
       }
-      const passed = score ? passes(rawScore(score), own) : own
+      const passed = score ? passesBy(api.LMSGetValue('cmi.student_data.mastery_score'), rawScore(score), own) : own
       // A result that is there already is not made worse.
       if (!passed && isDone()) return kept
       const points = score ? { 'cmi.core.score.min': '0', 'cmi.core.score.max': '100', 'cmi.core.score.raw': String(rawScore(score)) } : {}

@@ -1,5 +1,6 @@
 import { isoDuration, scaledScore } from '../../../../training/packages/result.ts'
-import { kept, type OfficeSystem, recorded, refused, type Told } from './office-system.ts'
+import { kept, type OfficeSystem, recorded, refused } from './office-system.ts'
+import { failureOf, passesBy, type ScormCalls, setAll, worked } from './scorm-calls.ts'
 
 /** The object `API_1484_11` of SCORM 2004. Source: SCORM 2004 4th edition RTE, section 3.1 (IEEE 1484.11.2). */
 export interface Scorm2004Api {
@@ -19,23 +20,17 @@ export function scorm2004System(api: Scorm2004Api): OfficeSystem {
   let readOnly = false
   let finished = false
 
-  const failure = (of: string) => {
-    const code = String(api.GetLastError())
-    return refused(`${of}: ${code} ${api.GetErrorString(code)}`.trim())
+  const calls: ScormCalls = {
+    set: (name, value) => api.SetValue(name, value),
+    commit: () => api.Commit(''),
+    lastError: () => api.GetLastError(),
+    errorText: (code) => api.GetErrorString(code),
+    commitName: 'Commit',
   }
-  const worked = (result: unknown) => String(result) === 'true'
-  /** Sets each value, and says which the system refused first. */
-  const set = (values: Readonly<Record<string, string>>): Told => {
-    for (const [name, value] of Object.entries(values)) if (!worked(api.SetValue(name, value))) return failure(name)
-    return worked(api.Commit('')) ? recorded : failure('Commit')
-  }
+  const failure = (of: string) => failureOf(calls, of)
+  const set = (values: Readonly<Record<string, string>>) => setAll(calls, values)
   const isCompleted = () => api.GetValue('cmi.completion_status') === 'completed'
   const isPassed = () => api.GetValue('cmi.success_status') === 'passed'
-  /** The mark of the system counts before that of the lesson. */
-  const passes = (scaled: number, own: boolean | undefined) => {
-    const given = api.GetValue('cmi.scaled_passing_score')
-    return given === '' || Number.isNaN(Number(given)) ? own : scaled >= Number(given)
-  }
 
   return {
     async start() {
@@ -47,7 +42,7 @@ export function scorm2004System(api: Scorm2004Api): OfficeSystem {
       if (finished) return refused('the lesson was closed')
       if (readOnly) return kept
       const completion: Record<string, string> = completed && !isCompleted() ? { 'cmi.completion_status': 'completed' } : {}
-      const passed = score ? passes(scaledScore(score), own) : own
+      const passed = score ? passesBy(api.GetValue('cmi.scaled_passing_score'), scaledScore(score), own) : own
       // A result that is there already is not made worse.
       const judged = passed !== undefined && (passed || !isPassed())
       const values: Record<string, string> = { ...completion }
