@@ -1,18 +1,12 @@
-import { minutesOf, type Packing, type Plan } from './packing.ts'
+import { begunPlan, minutesOf, type Packing, type Plan } from './packing.ts'
 
 /**
  * A plan made at one go: of the lessons that can come next and that the session still takes, the one with the highest
  * priority, of equal ones the author's earliest; where none is left, a new session. `begun` is kept as it is.
  */
 export function filledPlan(packing: Packing, priority: readonly number[], begun: Plan = []): Plan {
-  const { minutes, needs, neededBy, signedOff, limitMinutes } = packing
-  const plan = begun.map((session) => [...session])
-  const sessionOf = new Int32Array(minutes.length).fill(-1)
-  plan.forEach((session, index) => {
-    for (const lesson of session) sessionOf[lesson] = index
-  })
-  const isPlaced = (lesson: number) => (sessionOf[lesson] ?? -1) >= 0
-  const open = begun.length === 0 ? needs.map(({ length }) => length) : needs.map((list) => list.filter((need) => !isPlaced(need)).length)
+  const { minutes, neededBy, signedOff, limitMinutes } = packing
+  const { plan, sessionOf, isPlaced, open } = begunPlan(packing, begun)
   const ready: number[] = []
   for (let lesson = 0; lesson < minutes.length; lesson++) if (open[lesson] === 0 && !isPlaced(lesson)) ready.push(lesson)
   let load = minutesOf(plan[plan.length - 1] ?? [], packing)

@@ -1,4 +1,4 @@
-import { minutesOf, type Packing, type Plan } from './packing.ts'
+import { begunPlan, minutesOf, type Packing, type Plan } from './packing.ts'
 
 /** How many ways to fill a session are looked at. */
 const waysASession = 400
@@ -8,14 +8,8 @@ const waysASession = 400
  * equally full ones the first that is found by priority. `begun` is kept, and its last session is filled up.
  */
 export function fullestPlan(packing: Packing, priority: readonly number[], begun: Plan = []): Plan {
-  const { minutes, needs, neededBy, signedOff, limitMinutes } = packing
-  const plan = begun.map((session) => [...session])
-  const sessionOf = new Int32Array(minutes.length).fill(-1)
-  plan.forEach((session, index) => {
-    for (const lesson of session) sessionOf[lesson] = index
-  })
-  const isPlaced = (lesson: number) => (sessionOf[lesson] ?? -1) >= 0
-  const open = needs.map((list) => list.filter((need) => !isPlaced(need)).length)
+  const { minutes, neededBy, signedOff, limitMinutes } = packing
+  const { plan, sessionOf, isPlaced, open } = begunPlan(packing, begun)
   const byPriority = (one: number, other: number) => (priority[other] ?? 0) - (priority[one] ?? 0) || one - other
   let left = minutes.filter((_, lesson) => !isPlaced(lesson)).length
 

@@ -62,3 +62,24 @@ function turned(lists: readonly (readonly number[])[]): number[][] {
   })
   return back
 }
+
+/** A plan that is being filled: where its lessons are, and how many needs of each of the others are open. */
+export interface BegunPlan {
+  plan: number[][]
+  /** The session of each lesson; -1 where it is in none. */
+  sessionOf: Int32Array
+  isPlaced(lesson: number): boolean
+  open: number[]
+}
+
+/** `begun` is copied and kept as it is. */
+export function begunPlan({ minutes, needs }: Packing, begun: Plan): BegunPlan {
+  const plan = begun.map((session) => [...session])
+  const sessionOf = new Int32Array(minutes.length).fill(-1)
+  plan.forEach((session, index) => {
+    for (const lesson of session) sessionOf[lesson] = index
+  })
+  const isPlaced = (lesson: number) => (sessionOf[lesson] ?? -1) >= 0
+  const open = begun.length === 0 ? needs.map(({ length }) => length) : needs.map((list) => list.filter((need) => !isPlaced(need)).length)
+  return { plan, sessionOf, isPlaced, open }
+}
