@@ -1,6 +1,7 @@
 import { isMap, isNode, isScalar, isSeq, parseDocument } from 'yaml'
 import { pageSchemas } from '../model/schema/pages.ts'
 import { taughtHash } from '../model/taught-hash.ts'
+import { frontmatterRange } from '../source/frontmatter-range.ts'
 import type { SourceText } from '../source/source-text.ts'
 import type { Sink } from './load-rules.ts'
 import { parseMdx } from './mdx.ts'
@@ -38,9 +39,8 @@ export function revise(source: SourceText, sink: Sink): Revised | Unrevised | un
 
 /** The file with this hash at the last item of `history`, in the style in which the item is written. */
 function withHash(text: string, hash: string): string {
-  const open = /^---[ \t]*(?:\r\n|\n|\r)/.exec(text)?.[0].length ?? 0
-  const close = /(?<=^|[\r\n])---[ \t]*(?:[\r\n]|$)/.exec(text.slice(open))?.index ?? 0
-  const history = parseDocument(text.slice(open, open + close)).get('history')
+  const { start: open, end: close } = frontmatterRange(text)
+  const history = parseDocument(text.slice(open, close)).get('history')
   const item = isSeq(history) ? history.items.at(-1) : undefined
   if (!isMap(item)) throw new Error('a history that was read is a list of maps')
   const old = item.get('hash', true)

@@ -1,6 +1,7 @@
 import { isMap, isNode, parseDocument } from 'yaml'
 import { translationSchema } from '../model/schema/pages.ts'
 import type { Block, Sync } from '../model/sync.ts'
+import { frontmatterRange } from '../source/frontmatter-range.ts'
 import type { Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import type { Sink } from './load-rules.ts'
@@ -66,9 +67,7 @@ function firstUnlike(own: ReadPage, source: ReadPage): Unlike | undefined {
 
 /** The file with these lines in place of the key `source` of its frontmatter, or at its end; its line ends are kept. */
 function withSource(text: string, lines: readonly string[]): string {
-  const open = /^---[ \t]*(?:\r\n|\n|\r)/.exec(text)?.[0].length ?? 0
-  const close = /(?<=^|[\r\n])---[ \t]*(?:[\r\n]|$)/.exec(text.slice(open))
-  const end = open + (close?.index ?? 0)
+  const { start: open, end } = frontmatterRange(text)
   const lineEnd = /\r\n/.test(text.slice(0, open)) ? '\r\n' : '\n'
   const block = lines.join(lineEnd) + lineEnd
   const { contents } = parseDocument(text.slice(open, end))

@@ -1,8 +1,7 @@
 import { createHash } from 'node:crypto'
+import { frontmatterRange } from '../source/frontmatter-range.ts'
 import { frontmatterTexts } from './frontmatter-texts.ts'
 import type { Page } from './machine.ts'
-
-const head = /^---[ \t]*(?:\r\n|\n|\r)[\s\S]*?(?:\r\n|\n|\r)---[ \t]*(?=[\r\n]|$)/
 
 /**
  * Of what a lesson teaches and asks, in its source language: eight hexadecimal digits of SHA-256. Spaces and line ends count
@@ -12,7 +11,7 @@ export function taughtHash({ frontmatter, source }: Pick<Page<'lessons'>, 'front
   const { objectives, practical, questions = [] } = frontmatter
   const texts = frontmatterTexts('taught', [objectives, practical, questions]).map(({ text }) => text)
   const right = questions.flatMap(({ choose, answers }) => [choose ?? 'one', answers.map(({ right }) => (right ? 1 : 0)).join('')])
-  const body = source.text.slice(head.exec(source.text)?.[0].length ?? 0)
+  const body = source.text.slice(frontmatterRange(source.text).end).replace(/^---/, '')
   const taught = [...texts, ...right, body].map((text) => text.replace(/\s+/g, ' ').trim())
   return createHash('sha256').update(JSON.stringify(taught)).digest('hex').slice(0, 8)
 }
