@@ -12,6 +12,7 @@ import { type TargetState, targetStates } from '../signals/fault/row.ts'
 import { isRefused } from '../signals/refusals.ts'
 import { faultWords } from '../signals/words/fault-words.ts'
 import type { SignalWords } from '../signals/words/words.ts'
+import { inLanguage } from '../site/words/decimal.ts'
 
 export interface Told {
   device: Device
@@ -85,7 +86,7 @@ function notes({ formula, restsOn, notComputed, refused, impossible }: Expectati
 /** Four figures, without an exponent; the decimal mark of the language. */
 function figure(value: number, language: string): string {
   const text = String(Number(Math.abs(value) >= 1e4 ? value.toFixed(0) : value.toPrecision(4)))
-  return language === 'en' ? text : text.replace('.', ',')
+  return inLanguage(text, language)
 }
 
 function readingLines(taken: Taken, told: Told): string[] {

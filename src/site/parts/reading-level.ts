@@ -6,6 +6,7 @@ import { collections } from '../../model/schema/pages.ts'
 import { rememberedOf } from '../../source/once.ts'
 import { type Context, langOf } from '../context.ts'
 import { addressOf } from '../site-map.ts'
+import { inLanguage } from '../words/decimal.ts'
 import { fill } from '../words/fill.ts'
 import type { Labels } from '../words/labels.ts'
 import type { TableData } from './data-table.ts'
@@ -64,7 +65,7 @@ export function scaleOf({ machine, labels, language }: Context): string {
 
 const hardness = ({ level }: PageLevel) => (level?.scale === 'ease' ? -level.value : (level?.value ?? 0))
 /** One decimal, with the sign of the language. */
-const shown = (value: number, language: string) => (language === 'en' ? value.toFixed(1) : value.toFixed(1).replace('.', ','))
+const shown = (value: number, language: string) => inLanguage(value.toFixed(1), language)
 const levelValue = ({ level }: PageLevel, language: string) => (level ? shown(level.value, language) : '')
 
 function scaleName(labels: Labels, { level }: PageLevel): string {
@@ -75,7 +76,7 @@ function scaleName(labels: Labels, { level }: PageLevel): string {
 function limitText(labels: Labels, { level, limit }: PageLevel, language: string): string {
   return limit
     ? fill(level?.scale === 'ease' ? labels.readingAtLeast : labels.readingAtMost, {
-        value: language === 'en' ? String(limit.value) : String(limit.value).replace('.', ','),
+        value: inLanguage(String(limit.value), language),
       })
     : ''
 }

@@ -1,5 +1,6 @@
 import { adjusterOf, formatsOf, type SettingStep, settingsFor, settingsGone } from '../../model/changeover.ts'
 import type { Context } from '../context.ts'
+import { inLanguage } from '../words/decimal.ts'
 import { fill } from '../words/fill.ts'
 
 /** A setting as a page shows it. */
@@ -73,4 +74,4 @@ function said({ say, language }: Context, words: Parameters<Context['say']>[0]) 
   return { what: text, lang: of === language ? undefined : of }
 }
 
-const spoken = (value: number, language: string) => (language === 'en' ? String(value) : String(value).replace('.', ','))
+const spoken = (value: number, language: string) => inLanguage(String(value), language)
