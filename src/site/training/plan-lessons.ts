@@ -1,11 +1,13 @@
 import { type Asking, askedLessons } from '../../model/asked-lessons.ts'
 import type { Page } from '../../model/machine.ts'
+import { plannedLesson } from '../../model/planned-lesson.ts'
 import { taughtLesson } from '../../model/taught-lesson.ts'
 import { speakInput } from '../../model/words.ts'
 import { type Context, titleIn } from '../context.ts'
 import { roleName } from '../parts/role-name.ts'
 import { fill } from '../words/fill.ts'
 import type { PlanLesson } from './plan-lesson.ts'
+import type { ShownLesson } from './shown-lesson.ts'
 
 /** Who says it: what is needed of a page's context, which a command has as well. */
 export type Speaker = Pick<Context, 'machine' | 'graph' | 'labels' | 'language'>
@@ -18,10 +20,10 @@ export function planLessons(speaker: Speaker, role: string): PlanLesson[] {
   }))
 }
 
-/** What a plan shows of a lesson in a language. */
-export function planLesson(page: Page<'lessons'>, language: string): Omit<PlanLesson, 'why'> {
+/** What every list of lessons shows of one, in a language. */
+export function shownLesson(page: Page<'lessons'>, language: string): Omit<ShownLesson, 'href'> {
   const title = titleIn(page, language)
-  const { minutes, needs = [], needsSignedOff = [], mode, level } = page.frontmatter
+  const { minutes, needs, needsSignedOff } = plannedLesson(page)
   return {
     taught: taughtLesson(page),
     title: title.text,
@@ -29,6 +31,14 @@ export function planLesson(page: Page<'lessons'>, language: string): Omit<PlanLe
     minutes,
     needs,
     needsSignedOff,
+  }
+}
+
+/** What a plan shows of a lesson in a language. */
+export function planLesson(page: Page<'lessons'>, language: string): Omit<PlanLesson, 'why'> {
+  const { mode, level } = page.frontmatter
+  return {
+    ...shownLesson(page, language),
     ...(mode === undefined ? {} : { mode }),
     ...(level === undefined ? {} : { level }),
   }
