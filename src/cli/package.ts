@@ -4,10 +4,9 @@ import { join, resolve } from 'node:path'
 import { zipFolder } from '../bundle/zip.ts'
 import { advice, suggestFrom } from '../check/suggest.ts'
 import type { Machine } from '../model/machine.ts'
-import { reportText } from '../report/text.ts'
 import { packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
 import { packageFormats } from '../training/packages/launch-page.ts'
-import { checkFolder, countFindings, sharesOf } from './load.ts'
+import { machineToBuild } from './machine-to-build.ts'
 import { type Options, UsageError } from './options.ts'
 import { startProgress } from './progress.ts'
 import { unspokenLanguages, writePages } from './write-pages.ts'
@@ -16,14 +15,9 @@ import { unspokenLanguages, writePages } from './write-pages.ts'
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
   const progress = startProgress()
-  progress.step('check')
-  const { loaded, machine, findings, accepted } = await checkFolder(folder, options)
-  const counts = countFindings(findings)
-  if (counts.errors > 0 || !machine) {
-    process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
-    progress.done('not packed: the pages do not agree with the machine')
-    return 1
-  }
+  const sound = await machineToBuild(folder, options, progress, 'not packed: the pages do not agree with the machine')
+  if (!sound) return 1
+  const { machine, counts, accepted } = sound
   const language = languageOf(machine, options)
   const sequences = sequencesOf(machine, options)
   const format = packageFormats.find((it) => it === options.get('format')) ?? 'cmi5'
