@@ -11,7 +11,7 @@ import { dataFiles } from '../model/data-files.ts'
 import type { Machine } from '../model/machine.ts'
 import { buildSearch } from '../search/build-index.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
-import { searchEntries, synonyms } from '../site/search-entries.ts'
+import { searchEntries, searchPages, synonyms } from '../site/search-entries.ts'
 import type { Progress } from './progress.ts'
 import { version } from './version.ts'
 import { unspokenLanguages, writePages } from './write-pages.ts'
@@ -57,6 +57,7 @@ export async function buildSite({
       outDir: join(staged, 'search'),
       languages: [...machine.languages],
       entries: searchEntries(machine, graph, pages),
+      pages: searchPages(machine, graph, pages),
       synonyms: synonyms(machine),
     })
     // What `fettle changes` compares a later revision with.

@@ -1,12 +1,12 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
-import type { SearchEntry, Terms } from './entry.ts'
+import type { SearchEntry, SearchPage, Terms } from './entry.ts'
 import { packSearch } from './pack.ts'
 import { type IndexedPage, partElements, readIndexedPage, unindexed } from './page-words.ts'
 import { wordsOf } from './words.ts'
 
-export type { SearchEntry } from './entry.ts'
+export type { SearchEntry, SearchPage } from './entry.ts'
 
 export interface SearchInput {
   /** The built site. Pages with `data-pagefind-body` are indexed, in the language of their `<html lang>`. */
@@ -15,6 +15,8 @@ export interface SearchInput {
   outDir: string
   languages: readonly string[]
   entries: readonly SearchEntry[]
+  /** What the other pages are; one that is not named is just a page. */
+  pages: readonly SearchPage[]
   /** For each language groups of words that mean the same, the wording of the pages first. */
   synonyms: Readonly<Record<string, readonly (readonly string[])[]>>
 }
@@ -23,7 +25,14 @@ export interface SearchInput {
  * Writes the search of a built site. The same pages give the same bytes, whatever order the file system lists
  * them in. Throws when Pagefind cannot index. Not twice at the same time in one process: Pagefind has one service.
  */
-export async function buildSearch({ siteDir, outDir, languages, entries, synonyms }: SearchInput): Promise<{ files: number; pages: number }> {
+export async function buildSearch({
+  siteDir,
+  outDir,
+  languages,
+  entries,
+  pages: kinds,
+  synonyms,
+}: SearchInput): Promise<{ files: number; pages: number }> {
   const pages = readPages(siteDir)
   const pagefind = await indexPages(pages)
   const data = new Map<string, Terms>()
@@ -32,6 +41,7 @@ export async function buildSearch({ siteDir, outDir, languages, entries, synonym
     const ofLanguage = pages.flatMap(({ page }) => (page.language === language.toLowerCase() ? [page] : []))
     data.set(`terms.${language.toLowerCase()}`, {
       entries: own,
+      pages: kinds.flatMap(({ language: its, ...page }) => (its === language ? [page] : [])),
       ...countWords(ofLanguage, own),
       synonyms: (synonyms[language] ?? []).map((group) => [...group]),
     })

@@ -1,5 +1,5 @@
 /** What a thing is, in the order in which a reader would look it up. */
-export const searchKinds = ['tag', 'alarm', 'part', 'drawing', 'lockout', 'hazard', 'page'] as const
+export const searchKinds = ['tag', 'alarm', 'part', 'drawing', 'lockout', 'hazard', 'job', 'assembly', 'lesson', 'page'] as const
 export type SearchKind = (typeof searchKinds)[number]
 
 /** One thing that search finds by its name. The names come from the machine's data, never from the built pages. */
@@ -17,9 +17,19 @@ export interface SearchEntry {
   language: string
 }
 
+/** What a page without a name of its own is: a job, a lesson. */
+export interface SearchPage {
+  path: string
+  kind: SearchKind
+  /** Where on the machine its job is done, in a few words. */
+  place?: string
+  language: string
+}
+
 /** The exact index of one language, as `terms.<language>.js` carries it. */
 export interface Terms {
   entries: SearchEntry[]
+  pages: Omit<SearchPage, 'language'>[]
   /** Folded words of the pages, in code-unit order. */
   words: string[]
   /** For each word a digit: 0 for one page, then the number of pages as a power of two, at most 9. */

@@ -10,6 +10,9 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
     drawing: ['drawing', 'drawings', 'schematic', 'diagram', 'sheet'],
     lockout: ['lockout', 'lockouts', 'loto', 'isolation'],
     hazard: ['hazard', 'hazards', 'risk', 'risks'],
+    job: ['job', 'jobs', 'task'],
+    assembly: ['assembly', 'assemblies'],
+    lesson: ['lesson', 'lessons', 'training'],
   },
   es: {
     tag: ['aparato', 'aparatos', 'dispositivo', 'marca', 'componente'],
@@ -18,6 +21,9 @@ const words: Readonly<Record<string, Partial<Record<SearchKind, readonly string[
     drawing: ['plano', 'planos', 'esquema', 'esquemas', 'hoja'],
     lockout: ['bloqueo', 'bloqueos', 'consignacion', 'loto'],
     hazard: ['peligro', 'peligros', 'riesgo', 'riesgos'],
+    job: ['trabajo', 'trabajos', 'tarea'],
+    assembly: ['conjunto', 'conjuntos'],
+    lesson: ['leccion', 'lecciones', 'formacion'],
   },
 }
 

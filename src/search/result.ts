@@ -22,7 +22,7 @@ export interface ExactHit {
 
 /** A page that was found by its text. */
 export interface PageHit {
-  /** The kind of the thing that the page is about, `page` for any other. */
+  /** The kind of the thing that the page is about, or of the page: a job, a lesson; `page` for any other. */
   kind: SearchKind
   id?: string
   title: string

@@ -1,8 +1,8 @@
 import type { Graph } from '../model/graph.ts'
-import type { Machine } from '../model/machine.ts'
+import type { AnyPage, Machine } from '../model/machine.ts'
 import { elementsOf } from '../model/mdx-elements.ts'
 import { speak } from '../model/words.ts'
-import type { SearchEntry } from '../search/build-index.ts'
+import type { SearchEntry, SearchPage } from '../search/build-index.ts'
 import { hazardAnchor } from './parts/hazard-said.ts'
 import type { SitePage } from './site-map.ts'
 
@@ -44,7 +44,12 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
       case 'page': {
         const page = graph.page(view.id)
         if (page?.collection === 'lockout')
-          return entry('lockout', page.frontmatter.number, page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title)
+          return entry(
+            'lockout',
+            page.frontmatter.number,
+            page.translations.get(language)?.frontmatter.title ?? page.frontmatter.title,
+            page.frontmatter.areas.flatMap((id) => areaName(id) ?? []).join(', '),
+          )
         // The first page that collects the hazards has a card of each.
         if (!page || page.id !== collected?.id) return []
         return (machine.hazards ?? []).map(({ id, name }) => ({
@@ -61,6 +66,29 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
     }
   })
 }
+
+const kindOfCollection: Partial<Record<AnyPage['collection'], SearchPage['kind']>> = {
+  procedures: 'job',
+  components: 'assembly',
+  lessons: 'lesson',
+}
+
+/** What each page is that has no name of its own, and where on the machine it is about, where that is one area. */
+export function searchPages(machine: Machine, graph: Graph, pages: readonly SitePage[]): SearchPage[] {
+  return pages.flatMap(({ view, path, language }): SearchPage[] => {
+    if (view.kind === 'format') return [{ path, language, kind: 'job' }]
+    if (view.kind === 'path') return [{ path, language, kind: 'lesson' }]
+    const page = view.kind === 'page' || view.kind === 'lesson-for' ? graph.page(view.id) : undefined
+    const kind = page && kindOfCollection[page.collection]
+    if (!page || !kind) return []
+    const tags = view.kind === 'lesson-for' ? [view.tag] : page.collection === 'lessons' ? [] : tagsOf(page)
+    const areas = new Set(tags.flatMap((tag) => graph.device(tag)?.area?.value ?? []))
+    const area = areas.size === 1 ? graph.area([...areas][0]) : undefined
+    return [{ path, language, kind, ...(area ? { place: speak(area.name, language, machine.sourceLanguage).text } : {}) }]
+  })
+}
+
+const tagsOf = (page: AnyPage): readonly string[] => ('tags' in page.frontmatter ? (page.frontmatter.tags ?? []) : [])
 
 /** Groups of words that mean the same: the term of the glossary first, then what else a reader may type. */
 export function synonyms({ terms, languages }: Machine): Record<string, string[][]> {

@@ -1,11 +1,18 @@
 import { expect, test } from 'vitest'
 import type { SearchEntry, SearchKind } from '../../src/search/entry.ts'
-import { type EnginePage, mergePages, pageOwners } from '../../src/search/merge-pages.ts'
+import { type EnginePage, mergePages, pageSorts } from '../../src/search/merge-pages.ts'
 import { readPassage, withoutHeadings } from '../../src/search/runtime/passage.ts'
 
 const drawing: SearchEntry = { kind: 'drawing', id: 'E-104', path: 'drawings/E-104.html', title: 'Lift', language: 'en' }
 const alarm: SearchEntry = { kind: 'alarm', id: 'A0104', path: 'alarms/A0104.html', title: 'Lift stuck', language: 'en' }
-const ownerOf = pageOwners([drawing, alarm])
+const sortOf = pageSorts({
+  entries: [drawing, alarm],
+  pages: [
+    { path: 'lessons/clean.html', kind: 'lesson' },
+    { path: 'es/checks/a/LS1.html', kind: 'lesson' },
+    { path: 'procedures/clean.html', kind: 'job', place: 'Tank' },
+  ],
+})
 
 function page(path: string, score: number, title = path): EnginePage {
   return { id: path, score, path, title, anchor: '', section: '', passage: [] }
@@ -13,7 +20,7 @@ function page(path: string, score: number, title = path): EnginePage {
 
 function merge(answers: [weight: number, pages: EnginePage[]][], asked: SearchKind[] = []) {
   const all = answers.map(([weight, pages]) => ({ weight, answer: { total: pages.length, pages } }))
-  return mergePages(all, ownerOf, new Set(asked)).map(({ path }) => path)
+  return mergePages(all, sortOf, new Set(asked)).map(({ path }) => path)
 }
 
 test('a page of several searches counts once, with its best score', () => {
@@ -38,6 +45,17 @@ test('a lesson about a job comes after the job itself, unless it fits much bette
   const of = (lesson: number) => merge([[1, [page('lessons/clean.html', lesson), page('procedures/clean.html', 3), page('es/checks/a/LS1.html', 2)]]])
   expect(of(3.5)).toEqual(['procedures/clean.html', 'lessons/clean.html', 'es/checks/a/LS1.html'])
   expect(of(4.5)[0]).toBe('lessons/clean.html')
+})
+
+test('a page is what the list says it is, or the thing that it belongs to, or just a page', () => {
+  expect(sortOf('procedures/clean.html')).toEqual({ entry: undefined, kind: 'job', place: 'Tank' })
+  expect(sortOf('drawings/E-104/2.html')).toEqual({ entry: drawing, kind: 'drawing', place: undefined })
+  expect(sortOf('front/use.html')).toEqual({ entry: undefined, kind: 'page', place: undefined })
+})
+
+test('a lesson comes first where a lesson was asked for', () => {
+  const pages = [page('lessons/clean.html', 2.5), page('procedures/clean.html', 3)]
+  expect(merge([[1, pages]], ['lesson'])).toEqual(['lessons/clean.html', 'procedures/clean.html'])
 })
 
 test('the kind that was asked for is lifted, and equal pages keep one order', () => {

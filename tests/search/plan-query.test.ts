@@ -19,7 +19,7 @@ const words = [
   'wash',
 ]
 const index = indexTerms(
-  { entries: entries.filter(({ language }) => language === 'en'), words, counts: '1'.repeat(words.length), synonyms: synonyms.en ?? [] },
+  { entries: entries.filter(({ language }) => language === 'en'), pages: [], words, counts: '1'.repeat(words.length), synonyms: synonyms.en ?? [] },
   'en',
 )
 

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import type { SearchEntry } from '../../src/search/entry.ts'
+import type { SearchInput } from '../../src/search/build-index.ts'
+import type { SearchEntry, SearchPage } from '../../src/search/entry.ts'
 
 // A small invented site: a crate washer with a few things of each kind, in two languages.
 
@@ -114,6 +115,8 @@ export const entries: SearchEntry[] = [
   ...spanish.map(({ text: _, ...entry }) => ({ ...entry, language: 'es' })),
 ]
 
+export const pages: SearchPage[] = [{ path: 'manual/cleaning.html', kind: 'job', place: 'Tank', language: 'en' }]
+
 export const synonyms: Record<string, string[][]> = {
   en: [
     ['inductive proximity switch', 'prox', 'proximity sensor'],
@@ -144,23 +147,20 @@ const chapters: [path: string, language: string, title: string, html: string][] 
  * Writes the site and gives what `buildSearch` takes. More devices `LS1000`, `LS1001` … make it as large as wanted.
  * @param backwards writes the files in the other order, which some file systems show when a folder is listed
  */
-export function makeSite(
-  siteDir: string,
-  { more = 0, backwards = false } = {},
-): { siteDir: string; outDir: string; languages: string[]; entries: SearchEntry[]; synonyms: Record<string, string[][]> } {
+export function makeSite(siteDir: string, { more = 0, backwards = false } = {}): SearchInput {
   const added = Array.from({ length: more }, (_, index) => extraDevice(index))
-  const pages = [
+  const files = [
     ...[...english, ...added].map((thing) => [thing.path, page('en', `<h1><span>${thing.id}</span> ${thing.title}</h1><p>${thing.text}</p>`)]),
     ...spanish.map((thing) => [thing.path, page('es', `<h1><span>${thing.id}</span> ${thing.title}</h1><p>${thing.text}</p>`)]),
     ...chapters.map(([path, language, title, html]) => [path, page(language, `<h1>${title}</h1>${html}`)]),
     ['list.html', page('en', '<p>An unindexed list names the zeppelin.</p>', false)],
   ] as [string, string][]
-  for (const [path, html] of backwards ? pages.reverse() : pages) {
+  for (const [path, html] of backwards ? files.reverse() : files) {
     mkdirSync(dirname(join(siteDir, path)), { recursive: true })
     writeFileSync(join(siteDir, path), html)
   }
   const all = [...entries, ...added.map(({ text: _, ...entry }) => ({ ...entry, language: 'en' }))]
-  return { siteDir, outDir: join(siteDir, 'search'), languages: ['en', 'es'], entries: all, synonyms }
+  return { siteDir, outDir: join(siteDir, 'search'), languages: ['en', 'es'], entries: all, pages, synonyms }
 }
 
 function extraDevice(index: number): Thing {

@@ -1,5 +1,5 @@
 import type { SearchEntry, Terms } from '../entry.ts'
-import { type EngineAnswer, mergePages, pageOwners, type RankedPage } from '../merge-pages.ts'
+import { type EngineAnswer, mergePages, pageSorts, type RankedPage } from '../merge-pages.ts'
 import { indexTerms, planQuery, type TextSearch } from '../plan-query.ts'
 import type { ExactHit, FettleSearch, PageHit, PassagePart, SearchOptions, SearchResult } from '../result.ts'
 import { dataLoader } from './load-data.ts'
@@ -33,7 +33,7 @@ function createSearch(): FettleSearch {
   const loadTerms = async () => {
     const terms = (await load(`terms.${language}`)) as Terms
     const commonest = terms.words[terms.counts.indexOf(String(Math.max(0, ...[...terms.counts].map(Number))))] ?? ''
-    return { index: indexTerms(terms, language), ownerOf: pageOwners(terms.entries), commonest }
+    return { index: indexTerms(terms, language), sortOf: pageSorts(terms), commonest }
   }
   let terms: ReturnType<typeof loadTerms> | undefined
   const takeTerms = () => {
@@ -59,13 +59,13 @@ function createSearch(): FettleSearch {
   async function search(query: string, { limit = 10, onNames }: SearchOptions = {}): Promise<SearchResult> {
     // An empty question makes the engine ready while the names are loaded.
     void ask('', 0).catch(() => undefined)
-    const { index, ownerOf } = await takeTerms()
+    const { index, sortOf } = await takeTerms()
     const { names, searches, notes, asked } = planQuery(index, query)
     const exactHits = (pages: readonly RankedPage[]) =>
       names.found.slice(0, limit).map(({ entry }): ExactHit => exactHit(entry, entry === names.definite?.entry, pages, addressOf))
     if (names.found.length > 0) onNames?.(exactHits([]))
     const { answers, error } = await askAll(searches, limit + Math.min(names.found.length, limit))
-    const ranked = mergePages(answers, ownerOf, asked)
+    const ranked = mergePages(answers, sortOf, asked)
     const named = new Set(names.found.flatMap(({ entry }) => (entry.anchor === undefined ? [entry.path] : [])))
     const pages = ranked.filter(({ entry }) => !entry || !named.has(entry.path))
     const textTotal = Math.max(0, ...answers.map(({ answer }) => answer.total))
@@ -110,12 +110,12 @@ function exactHit(entry: SearchEntry, definite: boolean, pages: readonly RankedP
 }
 
 function pageHit(page: RankedPage, addressOf: (path: string) => string): PageHit {
-  const { entry, path, title, anchor, section } = page
+  const { entry, kind, place, path, title, anchor, section } = page
   return {
-    kind: entry?.kind ?? 'page',
+    kind,
     ...(entry ? { id: entry.id } : {}),
     title: entry?.title ?? title,
-    ...(entry?.place === undefined ? {} : { place: entry.place }),
+    ...(place === undefined ? {} : { place }),
     url: addressOf(path) + (anchor === '' ? '' : `#${anchor}`),
     ...(section === '' ? {} : { section }),
     passage: passageOf(page),

@@ -279,6 +279,7 @@ export const en = {
   searchNear: 'Nothing has this name. These come near to it:',
   searchNamesOnly: 'Only names were searched: this browser cannot search the text.',
   searchMore: 'More',
+  searchAllOfKind: 'All {count}',
   searchInText: 'Pages',
   keys: 'Keys',
   closeKeys: 'Close',

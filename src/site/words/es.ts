@@ -280,6 +280,7 @@ export const es: Labels = {
   searchNear: 'Nada se llama así. Esto se le parece:',
   searchNamesOnly: 'Solo se han buscado nombres: este navegador no puede buscar en el texto.',
   searchMore: 'Más',
+  searchAllOfKind: 'Los {count}',
   searchInText: 'Páginas',
   keys: 'Teclas',
   closeKeys: 'Cerrar',

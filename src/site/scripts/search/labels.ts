@@ -26,6 +26,8 @@ export interface SearchLabels {
   namesOnly: string
   /** Button that shows more results. */
   more: string
+  /** `All {count}`: button that shows the rest of one kind. */
+  allOfKind: string
   /** Button beside the field that opens and closes the keys on the screen. */
   keys: string
   closeKeys: string

@@ -1,5 +1,6 @@
 import type { SearchKind } from '../../../search/entry.ts'
 import type { ExactHit, PageHit, PassagePart, SearchResult } from '../../../search/result.ts'
+import { fill } from '../../words/fill.ts'
 import type { SearchLabels } from './labels.ts'
 
 type Hit = ExactHit | PageHit
@@ -12,15 +13,29 @@ export function showResults(place: HTMLElement, { exact, pages }: Pick<SearchRes
   place.append(...[...groups].map(([kind, hits]) => group(kind, hits, labels)))
 }
 
+/** Of each kind so many at first, so that the next kind is in view. */
+const firstOfKind = 4
+
 function group(kind: SearchKind, hits: readonly Hit[], labels: SearchLabels): HTMLElement {
   const heading = element('h2', 'found-kind', [labels.kinds[kind]])
   heading.id = `found-${kind}`
-  const list = element(
-    'ul',
-    'rows found-list',
-    hits.map((hit) => element('li', '', [row(hit)])),
-  )
+  const items = hits.map((hit) => element('li', '', [row(hit)]))
+  const list = element('ul', 'rows found-list', items)
   const section = element('section', 'found', [heading, list])
+  // A button that would save one row is no gain.
+  if (items.length > firstOfKind + 1) {
+    const rest = items.slice(firstOfKind)
+    for (const item of rest) item.hidden = true
+    const all = element('button', 'found-all', [fill(labels.allOfKind, { count: hits.length })])
+    all.setAttribute('type', 'button')
+    all.setAttribute('aria-describedby', heading.id)
+    all.addEventListener('click', () => {
+      for (const item of rest) item.hidden = false
+      all.remove()
+      rest[0]?.querySelector('a')?.focus()
+    })
+    section.append(all)
+  }
   section.setAttribute('aria-labelledby', heading.id)
   return section
 }
