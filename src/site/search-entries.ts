@@ -35,7 +35,9 @@ export function searchEntries(machine: Machine, graph: Graph, pages: readonly Si
       }
       case 'part': {
         const part = graph.part(view.number)
-        return part ? entry('part', view.number, say(part.description)) : []
+        if (!part) return []
+        const areas = new Set(graph.devicesWithPart(view.number).flatMap(({ area }) => area?.value ?? []))
+        return entry('part', view.number, say(part.description), areas.size === 1 ? areaName([...areas][0]) : undefined)
       }
       case 'drawing': {
         const drawing = graph.drawing(view.number)

@@ -39,6 +39,9 @@ const kinds: Record<string, string> = {
   chapter: 'front/safety.html',
   glossary: 'glossary.html',
   about: 'about.html',
+  'set-up for a product': 'set-up/C4320.html',
+  'called from the machine': 'lookup.html?alarm=7',
+  planning: 'planning.html',
 }
 
 const panel = { width: 1024, height: 768, touch: true }
@@ -57,8 +60,8 @@ afterAll(async () => {
 })
 
 function fromDisk(address: string): string {
-  const [path = '', anchor] = address.split('#')
-  return pathToFileURL(join(built.dir, path)).href + (anchor ? `#${anchor}` : '')
+  const [path = '', rest = ''] = address.split(/(?=[?#])/)
+  return pathToFileURL(join(built.dir, path)).href + rest
 }
 
 const overHttp = (path: string) => served.url + path
@@ -251,7 +254,7 @@ describe.each([
       await page.goto(address('devices.html'))
       const shown = page.locator('[data-filter-list] > li:visible')
       const all = await shown.count()
-      await page.locator('[data-filter-area]').selectOption({ label: 'Destacking lift' })
+      await page.locator('[data-filter-by=area]').selectOption({ label: 'Destacking lift' })
       const inLift = await shown.count()
       await page.locator('[data-filter-text]').fill('clamp')
       expect(all).toBeGreaterThan(inLift)
@@ -278,6 +281,7 @@ describe('for everyone', () => {
     ['light', 1024, 768],
     ['dark', 1024, 768],
     ['light', 800, 480],
+    ['dark', 800, 480],
   ] as const)(
     'axe finds nothing on any kind of page, %s, %d x %d',
     async (colorScheme, width, height) => {

@@ -1,11 +1,13 @@
 import { startDrawings } from './drawing.ts'
 import { startFilters } from './filter.ts'
+import { startOpened } from './opened.ts'
 import { startSetUp } from './set-up.ts'
 import { startTheme } from './theme.ts'
 import { startTicks } from './ticks.ts'
 
 startTheme()
 startFilters()
+startOpened()
 startTicks()
 startSetUp()
 startDrawings()

@@ -1,5 +1,6 @@
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
+import { findingEn } from './finding.ts'
 import { instructionsEn } from './instructions.ts'
 import { learningEn } from './learning.ts'
 import { lookupEn } from './lookup.ts'
@@ -13,6 +14,7 @@ import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
   ...enHazards,
+  ...findingEn,
   ...instructionsEn,
   ...learningEn,
   ...planningEn,
@@ -59,13 +61,11 @@ export const en = {
   planOf: 'The machine from above',
   touchArea: 'Touch an area to see what is in it.',
   area: 'Area',
-  allAreas: 'All areas',
   inThisArea: 'In this area',
 
   devices: 'Devices',
   device: 'Device',
   kind: 'Kind',
-  allKinds: 'All kinds',
   place: 'Place',
   whereItSits: 'Where it sits',
   noPlace: 'No position on the plan is recorded.',
@@ -262,30 +262,8 @@ export const en = {
   format: 'Format',
   setting: 'Setting',
   value: 'Value',
-  filter: 'Filter',
-  filterHint: 'Type to shorten the list',
-  nothingLeft: 'Nothing in this list fits.',
-  shown: '{count} shown',
   seconds: '{seconds} s',
   minutesLong: '{minutes} min',
   hoursLong: '{hours} h {minutes} min',
   missingPage: 'not in this manual',
-  searchResults: '{count} found',
-  searchOneResult: '1 found',
-  searchNothing: 'Nothing found for “{typed}”. Try a tag, a number or another word.',
-  searchInstead: 'Searched for “{used}” instead of “{typed}”.',
-  searchAlsoFor: 'Searched for “{used}” too: that is the word for “{typed}” here.',
-  searchUnknown: 'No page has “{typed}”.',
-  searchNear: 'Nothing has this name. These come near to it:',
-  searchNamesOnly: 'Only names were searched: this browser cannot search the text.',
-  searchMore: 'More',
-  searchAllOfKind: 'All {count}',
-  searchInText: 'Pages',
-  keys: 'Keys',
-  closeKeys: 'Close',
-  space: 'Space',
-  erase: 'Erase',
-  clear: 'Clear',
-  accents: 'Accents',
-  searchFailed: 'The search index could not be loaded. The lists still work:',
 } as const

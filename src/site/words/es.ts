@@ -1,5 +1,6 @@
 import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
+import { findingEs } from './finding.ts'
 import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
 import { learningEs } from './learning.ts'
@@ -14,6 +15,7 @@ import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
   ...esHazards,
+  ...findingEs,
   ...instructionsEs,
   ...learningEs,
   ...planningEs,
@@ -60,13 +62,11 @@ export const es: Labels = {
   planOf: 'La máquina desde arriba',
   touchArea: 'Toque una zona para ver lo que hay en ella.',
   area: 'Zona',
-  allAreas: 'Todas las zonas',
   inThisArea: 'En esta zona',
 
   devices: 'Dispositivos',
   device: 'Dispositivo',
   kind: 'Tipo',
-  allKinds: 'Todos los tipos',
   place: 'Lugar',
   whereItSits: 'Dónde está',
   noPlace: 'No consta su posición en el plano.',
@@ -263,30 +263,8 @@ export const es: Labels = {
   format: 'Formato',
   setting: 'Ajuste',
   value: 'Valor',
-  filter: 'Filtrar',
-  filterHint: 'Escriba para acortar la lista',
-  nothingLeft: 'No hay nada que coincida.',
-  shown: '{count} en la lista',
   seconds: '{seconds} s',
   minutesLong: '{minutes} min',
   hoursLong: '{hours} h {minutes} min',
   missingPage: 'no está en este manual',
-  searchResults: '{count} resultados',
-  searchOneResult: '1 resultado',
-  searchNothing: 'No se ha encontrado nada para «{typed}». Pruebe con una identificación, un número u otra palabra.',
-  searchInstead: 'Se ha buscado «{used}» en lugar de «{typed}».',
-  searchAlsoFor: 'Se ha buscado también «{used}»: así se llama aquí «{typed}».',
-  searchUnknown: 'Ninguna página tiene «{typed}».',
-  searchNear: 'Nada se llama así. Esto se le parece:',
-  searchNamesOnly: 'Solo se han buscado nombres: este navegador no puede buscar en el texto.',
-  searchMore: 'Más',
-  searchAllOfKind: 'Los {count}',
-  searchInText: 'Páginas',
-  keys: 'Teclas',
-  closeKeys: 'Cerrar',
-  space: 'Espacio',
-  erase: 'Borrar',
-  clear: 'Vaciar',
-  accents: 'Acentos',
-  searchFailed: 'No se pudo cargar el índice de búsqueda. Las listas siguen funcionando:',
 }

@@ -16,3 +16,9 @@ for (const form of document.querySelectorAll<HTMLFormElement>('form[data-search]
   if (results && status)
     startLiveSearch({ form, input, results, status, lists: document.querySelector<HTMLElement>('[data-search-fallback]') }, labels)
 }
+
+// A field that shortens a list has the keys too.
+for (const form of document.querySelectorAll<HTMLFormElement>('form[data-filter]')) {
+  const input = form.querySelector<HTMLInputElement>('[data-filter-text]')
+  if (input) startKeys(form, input, readLabels())
+}
