@@ -14,6 +14,9 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 /** Oldest engine that the scripts and styles are lowered for. */
 export const target = 'chrome80'
 
+/** Files in `assets/`, each from the file of its name in `styles/`. Every page has the first, a page with a meter or of training its own besides. */
+const styles = ['site.css', 'meter.css', 'training.css']
+
 /** File in `assets/` -> where its script begins. */
 export const scripts = {
   'head.js': 'scripts/head.ts',
@@ -25,7 +28,7 @@ export const scripts = {
 }
 
 /**
- * Writes `assets/`: one style sheet, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and
+ * Writes `assets/`: the style sheets, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and
  * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
  * and what is wrong with pictures.
  */
@@ -37,13 +40,13 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   // The package exports no licence; it lies beside what it exports.
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
   const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
-  await build({ ...common, entryPoints: [join(here, 'styles/site.css')], outfile: join(assets, 'site.css'), external: ['*.woff2'] })
+  for (const name of styles) await build({ ...common, entryPoints: [join(here, 'styles', name)], outfile: join(assets, name), external: ['*.woff2'] })
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)
   const broken = await writePictures(machine, siteDir)
   const hash = createHash('sha256')
-  for (const name of ['site.css', ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
+  for (const name of [...styles, ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return { version: hash.digest('hex').slice(0, 10), broken }
 }
 
