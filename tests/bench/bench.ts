@@ -18,6 +18,8 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   pdf: () => measurePdf(200),
   watch: () => measureWatch(4),
   cost: () => measureCheck([300, 3_000, 10_000]),
+  // It alone needs a browser.
+  views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   fuzz: async (seed, count) => reportFuzz(await runFuzz(count, seed)),
 }
 

@@ -5,44 +5,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { kindsOfPages } from './kinds-of-pages.ts'
 import { isInWindow, markedZones } from './marked-zones.ts'
+import { pageWeight, totalBytes } from './page-weight.ts'
 import { type Served, serveFolder } from './serve.ts'
 import { usePage } from './use-page.ts'
-
-/** One page of every kind. */
-const kinds: Record<string, string> = {
-  start: 'index.html',
-  search: 'search.html',
-  devices: 'devices.html',
-  device: 'tags/PRS204.html',
-  area: 'areas/lift.html',
-  alarms: 'alarms.html',
-  alarm: 'alarms/A0201.html',
-  'alarm without a lockout': 'alarms/A0103.html',
-  parts: 'parts.html',
-  part: 'parts/4440-0021.html',
-  drawings: 'drawings.html',
-  drawing: 'drawings/E-104/2.html',
-  lessons: 'lessons.html',
-  lesson: 'lessons/machine-tour.html',
-  'lesson of a technology': 'lessons/check-inductive.html',
-  'lesson for a device': 'checks/check-inductive/PRS204.html',
-  path: 'paths/operator.html',
-  lockouts: 'lockout.html',
-  lockout: 'lockout/lo-1.html',
-  procedures: 'procedures.html',
-  procedure: 'procedures/set-up-crate-format.html',
-  'procedure with outputs': 'procedures/pusher-wear.html',
-  component: 'components/destacking-lift.html',
-  'parts list': 'parts-lists/pusher.html',
-  manual: 'manual.html',
-  chapter: 'front/safety.html',
-  glossary: 'glossary.html',
-  about: 'about.html',
-  'set-up for a product': 'set-up/C4320.html',
-  'called from the machine': 'lookup.html?alarm=7',
-  planning: 'planning.html',
-}
 
 const panel = { width: 1024, height: 768, touch: true }
 
@@ -74,7 +41,7 @@ describe.each([
 ])('%s, with the network off', (_, address) => {
   test('every kind of page opens with an empty console', async () => {
     await onPage(panel, async (page) => {
-      for (const [kind, path] of Object.entries(kinds)) {
+      for (const [kind, path] of Object.entries(kindsOfPages)) {
         await page.goto(address(path))
         expect(await page.locator('h1').count(), kind).toBe(1)
         expect(await page.locator('.nameplate .plate').count(), kind).toBe(1)
@@ -286,7 +253,7 @@ describe('for everyone', () => {
     'axe finds nothing on any kind of page, %s, %d x %d',
     async (colorScheme, width, height) => {
       await onPage({ width, height, touch: true, context: { colorScheme } }, async (page) => {
-        for (const [kind, path] of Object.entries(kinds)) {
+        for (const [kind, path] of Object.entries(kindsOfPages)) {
           await page.goto(fromDisk(path))
           expect(await violations(page), kind).toEqual([])
         }
@@ -303,7 +270,7 @@ describe('for everyone', () => {
     'no page is wider than the screen at %d x %d, and what is touched is large',
     async (width, height) => {
       await onPage({ width, height, touch: true }, async (page) => {
-        for (const [kind, path] of Object.entries(kinds)) {
+        for (const [kind, path] of Object.entries(kindsOfPages)) {
           await page.goto(fromDisk(path))
           expect(await page.evaluate(() => document.documentElement.scrollWidth), kind).toBeLessThanOrEqual(width)
           const small = await page
@@ -314,5 +281,17 @@ describe('for everyone', () => {
       })
     },
     60_000,
+  )
+
+  // What a slow panel reads from its stick before a page is there.
+  test.each(['alarm', 'part', 'lockouts', 'procedures', 'procedure', 'component', 'manual', 'glossary', 'set-up for a product'])(
+    'a text page (%s) weighs under 60 kB, with under 15 kB of scripts',
+    (kind) => {
+      const weight = pageWeight(built.dir, kindsOfPages[kind] ?? '')
+      expect(weight.htmlBytes).toBeGreaterThan(1000)
+      expect(weight.styleBytes).toBeGreaterThan(10_000)
+      expect(totalBytes(weight)).toBeLessThan(60_000)
+      expect(weight.scriptBytes).toBeLessThan(15_000)
+    },
   )
 })

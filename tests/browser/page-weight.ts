@@ -1,0 +1,24 @@
+import { readFileSync, statSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+
+export interface PageWeight {
+  htmlBytes: number
+  styleBytes: number
+  scriptBytes: number
+}
+
+/** What a page of a built site loads before it can be read, in bytes as they lie on the disk; fonts and pictures apart. */
+export function pageWeight(siteDir: string, path: string): PageWeight {
+  const html = readFileSync(join(siteDir, path), 'utf8')
+  const bytesOf = (pattern: RegExp) => {
+    const files = new Set([...html.matchAll(pattern)].map(([, address = '']) => join(siteDir, dirname(path), address.replace(/[?#].*/, ''))))
+    return [...files].reduce((sum, file) => sum + statSync(file).size, 0)
+  }
+  return {
+    htmlBytes: Buffer.byteLength(html),
+    styleBytes: bytesOf(/<link rel="stylesheet" href="([^"]+)"/g),
+    scriptBytes: bytesOf(/<script[^>]* src="([^"]+)"/g),
+  }
+}
+
+export const totalBytes = ({ htmlBytes, styleBytes, scriptBytes }: PageWeight): number => htmlBytes + styleBytes + scriptBytes
