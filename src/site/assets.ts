@@ -21,6 +21,7 @@ const styles = ['site.css', 'meter.css', 'training.css']
 export const scripts = {
   'head.js': 'scripts/head.ts',
   'site.js': 'scripts/site.ts',
+  'drawing.js': 'scripts/drawing/main.ts',
   'search-ui.js': 'scripts/search/main.ts',
   'lookup.js': 'scripts/lookup.ts',
   'meter.js': 'scripts/meter/main.ts',

@@ -178,17 +178,17 @@ describe.each([
     })
   })
 
-  test('a sheet opens on the whole screen, and is enlarged and moved by touch', async () => {
+  test('a sheet opens on the whole screen, and is enlarged by touch', async () => {
     await onPage(panel, async (page) => {
       await page.goto(address('drawings/E-101.html'))
-      const drawing = page.locator('[data-sheet-drawing]')
-      const whole = await drawing.getAttribute('viewBox')
+      const widthOfSheet = async () => (await page.locator('[data-sheet-drawing]').boundingBox())?.width ?? 0
       await page.getByRole('button', { name: 'Full screen' }).tap()
       expect((await page.locator('[data-sheet]').boundingBox())?.width).toBe(panel.width)
+      const whole = await widthOfSheet()
       await page.getByRole('button', { name: 'Larger' }).tap()
-      expect(await drawing.getAttribute('viewBox')).not.toBe(whole)
+      expect(await widthOfSheet()).toBeGreaterThan(whole * 1.5)
       await page.getByRole('button', { name: 'Whole sheet' }).tap()
-      expect(await drawing.getAttribute('viewBox')).toBe(whole)
+      expect(await widthOfSheet()).toBe(whole)
       await page.getByRole('button', { name: 'Close' }).tap()
     })
   })

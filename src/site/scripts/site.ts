@@ -1,4 +1,3 @@
-import { startDrawings } from './drawing.ts'
 import { startFilters } from './filter.ts'
 import { startOpened } from './opened.ts'
 import { startSetUp } from './set-up.ts'
@@ -10,4 +9,3 @@ startFilters()
 startOpened()
 startTicks()
 startSetUp()
-startDrawings()
