@@ -1,3 +1,4 @@
+import { drawingEn } from './drawing.ts'
 import { enHazards } from './en-hazards.ts'
 import { enLockout } from './en-lockout.ts'
 import { findingEn } from './finding.ts'
@@ -19,6 +20,7 @@ export const en = {
   ...learningEn,
   ...planningEn,
   ...lookupEn,
+  ...drawingEn,
   ...meterEn,
   ...readingEn,
   ...recordsEn,

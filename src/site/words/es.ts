@@ -1,3 +1,4 @@
+import { drawingEs } from './drawing.ts'
 import { esHazards } from './es-hazards.ts'
 import { esLockout } from './es-lockout.ts'
 import { findingEs } from './finding.ts'
@@ -20,6 +21,7 @@ export const es: Labels = {
   ...learningEs,
   ...planningEs,
   ...lookupEs,
+  ...drawingEs,
   ...meterEs,
   ...readingEs,
   ...recordsEs,

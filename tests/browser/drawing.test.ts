@@ -1,0 +1,283 @@
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Browser, CDPSession, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { violations } from './axe.ts'
+import { type BuiltExample, buildExample } from './build-example.ts'
+import { launchChromium } from './chromium.ts'
+import { usePage } from './use-page.ts'
+
+const panel = { width: 1024, height: 768, touch: true }
+const smallPanel = { width: 800, height: 480, touch: true }
+
+let browser: Browser
+let built: BuiltExample
+beforeAll(async () => {
+  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
+}, 180_000)
+afterAll(async () => {
+  await browser?.close()
+  built?.remove()
+})
+
+const fromDisk = (path: string) => {
+  const [file = '', anchor] = path.split('#')
+  return pathToFileURL(join(built.dir, file)).href + (anchor ? `#${anchor}` : '')
+}
+
+/** Opens a page of the example from disk and acts on it; nothing may go wrong there. */
+const onPage = (path: string, act: (page: Page) => Promise<void>, options = panel) =>
+  usePage(browser, options, async (page) => {
+    await page.goto(fromDisk(path))
+    await act(page)
+  })
+
+/** A finger on the screen, as the browser gets it from a panel. */
+async function drag(page: Page, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
+  const finger = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove', [x, y]: readonly [number, number]) =>
+    finger.send('Input.dispatchTouchEvent', { type, touchPoints: [{ x, y }] })
+  await touch('touchStart', from)
+  for (let step = 1; step <= 8; step++) {
+    await touch('touchMove', [from[0] + ((to[0] - from[0]) * step) / 8, from[1] + ((to[1] - from[1]) * step) / 8])
+    await page.waitForTimeout(20)
+  }
+  await lift(finger)
+}
+
+const lift = (finger: CDPSession) => finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
+
+async function pinch(page: Page, [x, y]: readonly [number, number], fromPx: number, toPx: number): Promise<void> {
+  const fingers = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove', apart: number) =>
+    fingers.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: [
+        { x: x - apart / 2, y, id: 0 },
+        { x: x + apart / 2, y, id: 1 },
+      ],
+    })
+  await touch('touchStart', fromPx)
+  for (let step = 1; step <= 8; step++) await touch('touchMove', fromPx + ((toPx - fromPx) * step) / 8)
+  await lift(fingers)
+}
+
+const sheetBox = async (page: Page) => {
+  const box = await page.locator('[data-sheet-drawing]').boundingBox()
+  if (!box) throw new Error('the sheet is not shown')
+  return box
+}
+
+describe('the plan', () => {
+  test('two touches lead from the start to every device on it', async () => {
+    await onPage('index.html', async (page) => {
+      const areas = await page.locator('.start-plan .area-list a').evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href))
+      const onPlan = await page
+        .locator('.plan .plan-area')
+        .evaluateAll((links) => links.map((link) => new URL(link.getAttribute('href') ?? '', location.href).href))
+      expect(onPlan).toEqual(areas)
+      const reached: string[] = []
+      for (const area of areas) {
+        await page.goto(area)
+        reached.push(...(await page.locator('.plan-wide .plan-label').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''))))
+      }
+      expect(reached.length).toBeGreaterThan(100)
+      expect(reached.filter((href) => !/^\.\.\/tags\/[\w-]+\.html$/.test(href))).toEqual([])
+    })
+  })
+
+  test.each([panel, smallPanel])('an area is touched on it, then a device: $width x $height', async (size) => {
+    await onPage(
+      'index.html',
+      async (page) => {
+        await page.locator('.plan').scrollIntoViewIfNeeded()
+        await page.locator('.plan').getByRole('link', { name: 'Destacking lift' }).tap()
+        await expect.poll(() => page.url()).toMatch(/areas\/lift\.html$/)
+        await page.locator('.plan-label:visible', { hasText: 'CYL213' }).locator('rect').tap()
+        await expect.poll(() => page.url()).toMatch(/tags\/CYL213\.html$/)
+        expect(await page.locator('.device-plan .plan-label text').textContent()).toBe('CYL213')
+      },
+      size,
+    )
+  })
+
+  test('each device of an area is marked once, in the list too, and its mark is large enough for a finger', async () => {
+    for (const size of [panel, smallPanel]) {
+      await onPage(
+        'areas/cabinet.html',
+        async (page) => {
+          const labels = page.locator('.plan-label:visible')
+          const listed = await page.locator('.area-devices .row .label').allTextContents()
+          expect(await labels.locator('text').allTextContents()).toEqual(listed)
+          for (const box of await labels.locator('rect').all()) expect((await box.boundingBox())?.height).toBeGreaterThanOrEqual(42)
+        },
+        size,
+      )
+    }
+  })
+
+  test('keys go from label to label in the order of the list, and open one', async () => {
+    await onPage('areas/infeed.html', async (page) => {
+      await page.locator('[data-sheet-window]').focus()
+      await page.keyboard.press('Tab')
+      expect(await focused(page)).toBe('MTR101')
+      expect(await page.locator('.plan-label:focus > rect').evaluate((box) => Number.parseFloat(getComputedStyle(box).strokeWidth))).toBeGreaterThan(
+        4,
+      )
+      await page.keyboard.press('Tab')
+      expect(await focused(page)).toBe('PEC102')
+      await page.keyboard.press('Enter')
+      await expect.poll(() => page.url()).toMatch(/tags\/PEC102\.html$/)
+    })
+  })
+
+  test('buttons enlarge it, and a finger moves it without opening a device', async () => {
+    await onPage('areas/lift.html', async (page) => {
+      const before = await sheetBox(page)
+      await page.getByRole('button', { name: 'Larger' }).tap()
+      const larger = await sheetBox(page)
+      expect(larger.width).toBeCloseTo(before.width * 1.6, -1)
+      await drag(page, [512, 450], [380, 330])
+      await expect.poll(async () => (await sheetBox(page)).x).toBeLessThan(larger.x - 60)
+      expect(page.url()).toMatch(/areas\/lift\.html$/)
+    })
+  })
+
+  test('paper has numbers on the plan and in the list', async () => {
+    await onPage('areas/lift.html', async (page) => {
+      await page.emulateMedia({ media: 'print' })
+      const numbers = await page.locator('.plan-label:visible text').allTextContents()
+      expect(numbers).toEqual(numbers.map((_, index) => String(index + 1)))
+      expect(await page.locator('.plan-row-number:visible').allTextContents()).toEqual(numbers)
+    })
+  })
+
+  test('a phone has numbers, and a touch on one opens its device', async () => {
+    await onPage(
+      'areas/lift.html',
+      async (page) => {
+        const first = await page.locator('.area-devices .row').first().getAttribute('href')
+        await page.locator('.plan-label:visible').first().locator('rect').tap()
+        await expect.poll(() => page.url()).toContain(first?.replace('..', ''))
+      },
+      { width: 390, height: 844, touch: true },
+    )
+  })
+
+  test.each(['light', 'dark'] as const)('axe finds nothing on it: %s', async (colorScheme) => {
+    await usePage(browser, { ...panel, context: { colorScheme } }, async (page) => {
+      for (const path of ['areas/cabinet.html', 'tags/PRS204.html', 'index.html']) {
+        await page.goto(fromDisk(path))
+        expect(await violations(page), path).toEqual([])
+      }
+    })
+  })
+})
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.querySelector('text')?.textContent)
+
+describe('drawings', () => {
+  test.each(['on the page', 'on the whole screen'])('a touched tag opens its device, and a sheet that was moved opens none: %s', async (where) => {
+    await onPage('drawings/E-104/2.html', async (page) => {
+      if (where !== 'on the page') await page.getByRole('button', { name: 'Full screen' }).tap()
+      await page.getByRole('button', { name: 'Larger' }).tap()
+      await page.getByRole('button', { name: 'Larger' }).tap()
+      const mark = page.locator('#at-PRS204 rect')
+      await mark.scrollIntoViewIfNeeded()
+      const before = await mark.boundingBox()
+      if (!before) throw new Error('the tag is not in view')
+      const from = [before.x + before.width / 2, before.y + before.height / 2] as const
+      await drag(page, from, [from[0] + 10, from[1] - 120])
+      await expect.poll(async () => (await mark.boundingBox())?.y).toBeLessThan(before.y - 60)
+      expect(page.url()).toMatch(/E-104\/2\.html$/)
+      await mark.tap()
+      await expect.poll(() => page.url()).toMatch(/tags\/PRS204\.html$/)
+    })
+  })
+
+  test('the mouse moves a sheet and opens no device by it, as some panels send a finger', async () => {
+    await onPage('drawings/E-104/2.html', async (page) => {
+      await page.keyboard.press('+')
+      await page.keyboard.press('+')
+      const mark = page.locator('#at-PRS204 rect')
+      await mark.scrollIntoViewIfNeeded()
+      const { x, y } = (await mark.boundingBox()) ?? { x: 0, y: 0 }
+      await page.mouse.move(x + 5, y + 5)
+      await page.mouse.down()
+      await page.mouse.move(x - 55, y + 5, { steps: 5 })
+      await page.mouse.up()
+      expect((await mark.boundingBox())?.x).toBeCloseTo(x - 60, 0)
+      expect(page.url()).toMatch(/E-104\/2\.html$/)
+      await page.mouse.click(x - 55, y + 5)
+      await expect.poll(() => page.url()).toMatch(/tags\/PRS204\.html$/)
+    })
+  })
+
+  test('two fingers enlarge a sheet round the place between them', async () => {
+    await onPage('drawings/E-104/2.html', async (page) => {
+      const mark = page.locator('#at-PRS204 rect')
+      const before = await mark.boundingBox()
+      if (!before) throw new Error('the tag is not in view')
+      const middle = [before.x + before.width / 2, before.y + before.height / 2] as const
+      await pinch(page, middle, 80, 240)
+      await expect.poll(async () => (await mark.boundingBox())?.width).toBeCloseTo(before.width * 3, -1)
+      const after = await mark.boundingBox()
+      expect(Math.abs((after?.x ?? 0) + (after?.width ?? 0) / 2 - middle[0])).toBeLessThan(12)
+      expect(page.url()).toMatch(/E-104\/2\.html$/)
+    })
+  })
+
+  test('keys move and enlarge a sheet, and Escape leaves the whole screen', async () => {
+    await onPage('drawings/E-104/2.html', async (page) => {
+      await page.getByRole('button', { name: 'Full screen' }).tap()
+      await page.keyboard.press('+')
+      const { x, y, width } = await sheetBox(page)
+      await page.keyboard.press('ArrowRight')
+      await page.keyboard.press('ArrowDown')
+      const moved = await sheetBox(page)
+      expect([moved.x < x, moved.y < y]).toEqual([true, true])
+      await page.keyboard.press('-')
+      expect((await sheetBox(page)).width).toBeLessThan(width)
+      await page.keyboard.press('Escape')
+      expect(await page.locator('[data-sheet].full').count()).toBe(0)
+    })
+  })
+
+  test.each(['as it opens', 'enlarged', 'on the whole screen'])('no swipe over a sheet leaves the page: %s', async (how) => {
+    await onPage('drawings/E-104.html', async (page) => {
+      await page.goto(fromDisk('drawings/E-104/2.html'))
+      if (how === 'on the whole screen') await page.getByRole('button', { name: 'Full screen' }).tap()
+      if (how !== 'as it opens') await page.getByRole('button', { name: 'Larger' }).tap()
+      for (const [from, to] of [
+        [200, 900],
+        [200, 900],
+        [900, 100],
+        [900, 100],
+      ] as const) {
+        await drag(page, [from, 400], [to, 400])
+        await page.waitForTimeout(500)
+        expect(page.url()).toMatch(/E-104\/2\.html$/)
+      }
+    })
+  })
+
+  test('a reference opens the sheet with the device marked, in view and readable', async () => {
+    for (const size of [panel, smallPanel]) {
+      await onPage(
+        'tags/PRS204.html',
+        async (page) => {
+          await page.getByRole('link', { name: /Find it on the drawing/ }).tap()
+          await expect.poll(() => page.url()).toMatch(/E-104\/2\.html#at-PRS204$/)
+          const mark = page.locator('#at-PRS204 rect')
+          const area = page.locator('[data-sheet-window]')
+          await expect.poll(async () => (await mark.boundingBox())?.height).toBeGreaterThanOrEqual(28)
+          const [inner, outer] = [await mark.boundingBox(), await area.boundingBox()]
+          if (!inner || !outer) throw new Error('the sheet is not shown')
+          expect(inner.x >= outer.x && inner.x + inner.width <= outer.x + outer.width).toBe(true)
+          expect(inner.y >= outer.y && inner.y + inner.height <= Math.min(outer.y + outer.height, size.height - 58)).toBe(true)
+        },
+        size,
+      )
+    }
+  })
+})
