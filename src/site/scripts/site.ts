@@ -1,5 +1,6 @@
 import { startFilters } from './filter.ts'
 import { startOpened } from './opened.ts'
+import { startRouteCard } from './route/route-card.ts'
 import { startSetUp } from './set-up.ts'
 import { startTheme } from './theme.ts'
 import { startTicks } from './ticks.ts'
@@ -9,3 +10,4 @@ startFilters()
 startOpened()
 startTicks()
 startSetUp()
+startRouteCard()

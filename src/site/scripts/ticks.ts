@@ -10,11 +10,7 @@ function startRoute(route: HTMLElement): void {
   const steps = [...route.querySelectorAll<HTMLElement>('.route-step')]
   const all = [...document.querySelectorAll('[data-route]')]
   remember(route, boxesOf(route, '[data-tick]'), `route${all.indexOf(route)}`, (boxes) => {
-    const first = boxes.findIndex((box) => !box.checked)
-    for (const [index, step] of steps.entries()) {
-      step.classList.toggle('ticked', boxes[index]?.checked ?? false)
-      step.classList.toggle('here', index === first && boxes.some((box) => box.checked))
-    }
+    for (const [index, step] of steps.entries()) step.classList.toggle('ticked', boxes[index]?.checked ?? false)
   })
 }
 

@@ -9,6 +9,7 @@ import { meterEn } from './meter.ts'
 import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
 import { recordsEn } from './records.ts'
+import { routeEn } from './route.ts'
 import { safetyEn } from './safety/en.ts'
 import { setUpEn } from './set-up.ts'
 import { storedEnergyEn } from './stored-energy.ts'
@@ -24,6 +25,7 @@ export const en = {
   ...meterEn,
   ...readingEn,
   ...recordsEn,
+  ...routeEn,
   ...safetyEn,
   ...setUpEn,
   ...storedEnergyEn,

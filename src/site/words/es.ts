@@ -10,6 +10,7 @@ import { meterEs } from './meter.ts'
 import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
 import { recordsEs } from './records.ts'
+import { routeEs } from './route.ts'
 import { safetyEs } from './safety/es.ts'
 import { setUpEs } from './set-up.ts'
 import { storedEnergyEs } from './stored-energy.ts'
@@ -25,6 +26,7 @@ export const es: Labels = {
   ...meterEs,
   ...readingEs,
   ...recordsEs,
+  ...routeEs,
   ...safetyEs,
   ...setUpEs,
   ...storedEnergyEs,

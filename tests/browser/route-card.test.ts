@@ -1,0 +1,203 @@
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { violations } from './axe.ts'
+import { type BuiltMachine, buildSoundMachine } from './build-sound-machine.ts'
+import { launchChromium } from './chromium.ts'
+import { usePage } from './use-page.ts'
+
+const message = (hazard: string) => `<Safety severity="minor-or-moderate-injury">
+  <Hazard>${hazard}</Hazard>
+  <Consequence>It could cut your hand.</Consequence>
+  <Avoid>Wear gloves.</Avoid>
+</Safety>
+`
+const tall = Array.from({ length: 30 }, (_, index) => `    Look at mark ${index + 1} of the scale.\n`).join('\n')
+
+const job = `---
+title: Change the jaws
+kind: maintain
+when: when the jaws are worn
+reader: maintenance
+minutes: 20
+tools: [Spanner]
+lockout: [lo-1]
+---
+<Include caution="crush" />
+
+## Take them off
+
+<Steps>
+  <Step>Open the clamp.</Step>
+  <Step>
+    <Safety severity="minor-or-moderate-injury" kind="embedded">
+      <Hazard>The screws have sharp edges.</Hazard>
+      <Consequence>They could cut your hand.</Consequence>
+      <Avoid>Wear gloves.</Avoid>
+    </Safety>
+
+    Turn the screws out.
+
+${tall}
+  </Step>
+  <Step>Lift the jaws out.</Step>
+</Steps>
+
+## Put new ones in
+
+${message('The new jaws are sharp.')}
+<Steps>
+  <Step>Put the jaws in.</Step>
+  <Step>Turn the screws in.</Step>
+</Steps>
+`
+
+/** What must be in view with each step, whole or in brief. */
+const walk: readonly [step: string, ...hazards: string[]][] = [
+  ['Open the clamp.', 'The clamp closes with 5 kN.'],
+  ['Turn the screws out.', 'The clamp closes with 5 kN.', 'The screws have sharp edges.'],
+  ['Lift the jaws out.', 'The clamp closes with 5 kN.'],
+  ['Put the jaws in.', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
+  ['Turn the screws in.', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
+]
+
+let browser: Browser
+let built: BuiltMachine
+beforeAll(async () => {
+  ;[browser, built] = await Promise.all([launchChromium(), buildSoundMachine({ 'pages/procedures/jaws.mdx': job })])
+}, 180_000)
+afterAll(async () => {
+  await browser?.close()
+  built?.remove()
+})
+
+const address = () => pathToFileURL(join(built.dir, 'procedures/jaws.html')).href
+const panel = (width: number, height: number) => ({ width, height, touch: true, context: { reducedMotion: 'reduce' as const } })
+const here = (page: Page) => page.locator('[aria-current=step]')
+const on = (page: Page) => page.locator('.step-on')
+
+/** Hazards that can be read now: of messages that are wholly between the edge of the window and the buttons and not covered, or in brief. */
+function hazardsInView(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const strip = document.querySelector('.brief-messages')
+    const top = strip instanceof HTMLElement && !strip.hidden ? strip.getBoundingClientRect().bottom : 0
+    const bottom = document.querySelector('.step-bar')?.getBoundingClientRect().top ?? innerHeight
+    const whole = [...document.querySelectorAll('main .safety')].filter((it) => {
+      const box = it.getBoundingClientRect()
+      return box.top >= top - 1 && box.bottom <= bottom + 1
+    })
+    const brief = [...document.querySelectorAll<HTMLElement>('.brief-messages .safety')].filter((it) => it.offsetParent || it.offsetHeight > 0)
+    return [...whole.map((it) => it.querySelector('.safety-hazard')), ...brief.map((it) => it.querySelector(':scope > span'))].map(
+      (it) => it?.textContent?.trim() ?? '',
+    )
+  })
+}
+
+test.each([
+  [1024, 768],
+  [800, 480],
+])('each step comes into view with its messages, by touch, at %d × %d', async (width, height) => {
+  await usePage(browser, panel(width, height), async (page) => {
+    await page.goto(address())
+    expect(await here(page).count()).toBe(1)
+    if ((await on(page).textContent()) === 'To step 1') await on(page).tap()
+    for (const [step, ...hazards] of walk) {
+      expect(await here(page).textContent()).toContain(step)
+      const [box, strip, bar] = await Promise.all(['[aria-current=step]', '.brief-messages', '.step-bar'].map((it) => page.locator(it).boundingBox()))
+      if (!box || !bar) throw new Error('no step in focus, or no buttons')
+      expect(box.y, step).toBeGreaterThanOrEqual(strip?.height ?? 0)
+      if (box.height < bar.y / 2) expect(box.y + box.height, step).toBeLessThanOrEqual(bar.y)
+      else expect(box.y, step).toBeLessThan(bar.y / 2)
+      const inView = await hazardsInView(page)
+      for (const hazard of hazards) expect(inView, step).toContain(hazard)
+      expect(await violations(page), step).toEqual([])
+      await on(page).tap()
+    }
+    expect(await page.getByRole('status').textContent()).toBe('All steps are ticked.')
+  })
+})
+
+test('a message that is scrolled out of a long step stays in brief', async () => {
+  await usePage(browser, panel(800, 480), async (page) => {
+    await page.goto(address())
+    await on(page).tap()
+    await on(page).tap()
+    await page.mouse.wheel(0, 500)
+    await expect.poll(() => hazardsInView(page)).toEqual(['The clamp closes with 5 kN.', 'The screws have sharp edges.'])
+    expect(await page.locator('.brief-messages .safety-word').allTextContents()).toEqual(['WARNING', 'CAUTION'])
+    await page.mouse.wheel(0, 5000)
+    await expect.poll(() => on(page).textContent()).toBe('To step 2')
+    expect(await hazardsInView(page)).not.toContain('The screws have sharp edges.')
+  })
+})
+
+test('one step back takes its tick off, ticks stay after a reload, and all are cleared at once', async () => {
+  await usePage(browser, panel(800, 480), async (page) => {
+    await page.goto(address())
+    await on(page).tap()
+    expect(await page.getByRole('button', { name: 'Back one step' }).isDisabled()).toBe(true)
+    await on(page).tap()
+    await on(page).tap()
+    await page.getByRole('button', { name: 'Back one step' }).tap()
+    expect(await here(page).textContent()).toContain('Turn the screws out.')
+    await page.reload()
+    expect(await here(page).textContent()).toContain('Turn the screws out.')
+    expect(await page.locator('[data-tick]:checked').count()).toBe(1)
+    for (const box of await page.locator('[data-tick]').all()) await box.check()
+    expect(await here(page).count()).toBe(0)
+    await page.getByRole('button', { name: 'Clear the ticks' }).tap()
+    expect(await page.locator('[data-tick]:checked').count()).toBe(0)
+    expect(await here(page).textContent()).toContain('Open the clamp.')
+  })
+})
+
+test('a touched step comes into focus, and its own tick goes on too', async () => {
+  await usePage(browser, panel(1024, 768), async (page) => {
+    await page.goto(address())
+    await page.getByText('Lift the jaws out.').tap()
+    expect(await here(page).textContent()).toContain('Lift the jaws out.')
+    await here(page).locator('[data-tick]').tap()
+    expect(await here(page).textContent()).toContain('Put the jaws in.')
+  })
+})
+
+test('keys and screen readers are led along', async () => {
+  await usePage(browser, panel(1024, 768), async (page) => {
+    await page.goto(address())
+    const focused = page.locator(':focus')
+    await on(page).focus()
+    await page.keyboard.press('Enter')
+    expect(await focused.getAttribute('aria-current')).toBe('step')
+    expect(await focused.textContent()).toContain('Turn the screws out.')
+    for (const name of [null, 'Back one step', 'Done, next step']) {
+      await page.keyboard.press('Tab')
+      expect(await focused.evaluate((it) => (it instanceof HTMLButtonElement ? it.textContent : null))).toBe(name)
+    }
+    await page.keyboard.press('Enter')
+    expect(await focused.getAttribute('aria-current')).toBe('step')
+    expect(await focused.textContent()).toContain('Lift the jaws out.')
+  })
+})
+
+test('on paper and with scripts off all steps are equal', async () => {
+  const looks = (page: Page) =>
+    page
+      .locator('.route-step')
+      .evaluateAll((all) => [
+        ...new Set(all.map((it) => ['color', 'backgroundColor', 'boxShadow'].map((name) => getComputedStyle(it)[name as 'color']).join())),
+      ])
+  await usePage(browser, panel(1024, 768), async (page) => {
+    await page.goto(address())
+    expect((await looks(page)).length).toBe(2)
+    await page.emulateMedia({ media: 'print' })
+    expect((await looks(page)).length).toBe(1)
+    expect(await page.locator('.step-bar').isVisible()).toBe(false)
+    expect(await page.locator('.brief-messages').isVisible()).toBe(false)
+  })
+  await usePage(browser, { ...panel(1024, 768), context: { javaScriptEnabled: false } }, async (page) => {
+    await page.goto(address())
+    expect((await looks(page)).length).toBe(1)
+    expect(await page.locator('.step-bar').count()).toBe(0)
+  })
+})
