@@ -87,10 +87,8 @@ function hazardsInView(page: Page): Promise<string[]> {
       const box = it.getBoundingClientRect()
       return box.top >= top - 1 && box.bottom <= bottom + 1
     })
-    const brief = [...document.querySelectorAll<HTMLElement>('.brief-messages .safety')].filter((it) => it.offsetParent || it.offsetHeight > 0)
-    return [...whole.map((it) => it.querySelector('.safety-hazard')), ...brief.map((it) => it.querySelector(':scope > span'))].map(
-      (it) => it?.textContent?.trim() ?? '',
-    )
+    const brief = [...document.querySelectorAll<HTMLElement>('.brief-messages [data-hazard]')].filter((it) => it.offsetHeight > 0)
+    return [...whole.map((it) => it.querySelector('.safety-hazard')), ...brief].map((it) => it?.textContent?.trim() ?? '')
   })
 }
 

@@ -90,9 +90,9 @@ export function startRouteCard(): void {
     const { top, bottom: end } = step.getBoundingClientRect()
     if (top >= messages.show(bottom) && end <= bottom) return
     const before = messagesOfStep(step).filter((message) => !step.contains(message))
-    const briefPx = before.length > 0 ? messages.fullPx() / before.length : 0
-    const leads = before.map((message, index) => message.getBoundingClientRect().top - index * briefPx - roomPx)
-    const to = leads.find((lead) => end - lead + roomPx <= bottom) ?? top - before.length * briefPx - roomPx
+    const leads = before.map((message, index) => message.getBoundingClientRect().top - messages.heightPx(index) - roomPx)
+    const to = leads.find((lead) => end - lead + roomPx <= bottom) ?? top - messages.heightPx(before.length) - roomPx
+    show()
     scrollTo({ top: Math.max(0, scrollY + to), behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' })
   }
 
