@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
+import { withFlexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
@@ -15,7 +16,9 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 export const target = 'chrome80'
 
 /** Files in `assets/`, each from the file of its name in `styles/`. Every page has the first, a page with a meter or of training its own besides. */
-const styles = ['site.css', 'meter.css', 'training.css']
+export const styles = ['site.css', 'meter.css', 'training.css']
+
+const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
 
 /** File in `assets/` -> where its script begins. */
 export const scripts = {
@@ -40,8 +43,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   for (const [name, file] of Object.entries({ ...fonts, ...fontLicences })) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
   // The package exports no licence; it lies beside what it exports.
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
-  const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
-  for (const name of styles) await build({ ...common, entryPoints: [join(here, 'styles', name)], outfile: join(assets, name), external: ['*.woff2'] })
+  for (const name of styles) writeFileSync(join(assets, name), await styleSheet(name))
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)
@@ -49,6 +51,12 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   const hash = createHash('sha256')
   for (const name of [...styles, ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return { version: hash.digest('hex').slice(0, 10), broken }
+}
+
+/** A style sheet of `styles`, as the oldest engine can read it. */
+export async function styleSheet(name: string): Promise<string> {
+  const { outputFiles } = await build({ ...common, entryPoints: [join(here, 'styles', name)], write: false, external: ['*.woff2'] })
+  return withFlexGaps(outputFiles[0]?.text.trim() ?? '')
 }
 
 async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void> {

@@ -1,7 +1,8 @@
 import { runInNewContext } from 'node:vm'
 import { build } from 'esbuild'
 import { expect, test } from 'vitest'
-import { scripts, target } from '../../src/site/assets.ts'
+import { scripts, styleSheet, styles, target } from '../../src/site/assets.ts'
+import { missingStyles } from './younger-styles.ts'
 
 /**
  * Names of the language and of pages that came after Chromium 80, which esbuild does not lower, with the version that brought
@@ -22,6 +23,20 @@ const younger: Readonly<Record<string, number>> = {
   'toReversed(': 110,
   'groupBy(': 117,
   'Promise.withResolvers(': 119,
+  'Promise.try(': 128,
+  'Intl.Segmenter': 87,
+  'Intl.DisplayNames': 81,
+  'new AggregateError': 85,
+  'AbortSignal.timeout(': 103,
+  'URL.canParse(': 120,
+  'checkVisibility(': 105,
+  'showPopover(': 114,
+  scrollend: 114,
+  'isWellFormed(': 111,
+  'toSpliced(': 110,
+  'Array.fromAsync(': 121,
+  'Iterator.from(': 122,
+  '.inert=': 102,
 }
 
 /** What `scripts/younger-names.ts` fills in where a script begins with it. */
@@ -34,6 +49,30 @@ test.each(Object.entries(scripts))('%s asks for nothing that the browser of an o
   const isFilledIn = text.includes('"replaceChildren",function') && text.includes('Object,"hasOwn"')
   expect(Object.keys(younger).filter((name) => text.includes(name) && !(isFilledIn && filledIn.includes(name)))).toEqual([])
 })
+
+test.each(Object.entries(scripts))('%s goes through no entries, keys or values by what iterators have from 122 on', async (_, entry) => {
+  const { outputFiles } = await build({ entryPoints: [`src/site/${entry}`], bundle: true, minify: true, target, format: 'iife', write: false })
+  expect(outputFiles[0]?.text.match(throughIterators) ?? []).toEqual([])
+})
+
+const throughIterators = /\.(values|keys|entries)\(\)\.(map|filter|some|every|find|flatMap|reduce|forEach|take|drop|toArray)\(/g
+
+test.each(styles)('%s asks for nothing that an old panel has nothing else for', async (name) => {
+  const css = await styleSheet(name)
+  expect(css.length).toBeGreaterThan(5_000)
+  expect(missingStyles(css)).toEqual([])
+})
+
+test.each([
+  ['.a{inset:0}', [';inset:']],
+  ['.a:has(.b){color:red}', [':has(']],
+  ['.a:not(.b,.c){color:red}', [':not(.b,']],
+  ['.a:not(.b){color:red}', []],
+  ['.a{height:100dvh}', ['0dvh']],
+  ['.a::before{content:"a & b"}', []],
+  ['.a:focus-visible{color:red}', []],
+  ['@media(width>=1px){.a{color:red}}', ['@media(width>']],
+])('%s asks an old panel for %j', (css, missing) => expect(missingStyles(css).map((it) => it.replace('{', ';'))).toEqual(missing))
 
 // Case C28 of the journal, in an engine without what came after Chromium 80.
 test('records are chained on an old panel', async () => {

@@ -1,0 +1,66 @@
+/** What a rule of the same selector, or of its end, has said of a box so far. */
+type Box = Readonly<Record<string, string>>
+
+/**
+ * A style sheet with margins in place of the `gap` of flex boxes, for engines that have it in grids only: Chromium before
+ * 84. They are told by `appearance`, which came with the same version. `css` is flat, as esbuild writes it: rules, and
+ * rules in `@media`.
+ */
+export function withFlexGaps(css: string): string {
+  const boxes = new Map<string, Box>()
+  const margins = blocksOf(css).map(({ head, body }) => {
+    if (!head.startsWith('@')) return marginsOf(head, body, boxes)
+    if (!head.startsWith('@media')) return ''
+    const inside = blocksOf(body)
+      .map((rule) => marginsOf(rule.head, rule.body, boxes))
+      .join('')
+    return inside && `${head}{${inside}}`
+  })
+  return `${css}@supports not (appearance:none){${margins.join('')}}`
+}
+
+interface Block {
+  head: string
+  body: string
+}
+
+/** The blocks of a text that stand in no other block. Strings and addresses hold no braces here. */
+function blocksOf(text: string): Block[] {
+  const blocks: Block[] = []
+  let [start, open, depth] = [0, 0, 0]
+  for (let at = 0; at < text.length; at++) {
+    if (text[at] === '{' && depth++ === 0) open = at
+    if (text[at] !== '}' || --depth > 0) continue
+    blocks.push({ head: text.slice(start, open).trim(), body: text.slice(open + 1, at) })
+    start = at + 1
+  }
+  return blocks
+}
+
+function marginsOf(head: string, body: string, boxes: Map<string, Box>): string {
+  const said = Object.fromEntries(body.split(';').map((line) => [line.slice(0, line.indexOf(':')).trim(), line.slice(line.indexOf(':') + 1).trim()]))
+  return selectorsOf(head)
+    .map((selector) => {
+      const box = { ...boxOf(selector, boxes), ...said }
+      boxes.set(selector, box)
+      const speaks = ['display', 'gap', 'row-gap', 'column-gap', 'flex-direction', 'flex-wrap'].some((name) => name in said)
+      return speaks && /flex/.test(box.display ?? '') ? marginsIn(selector, box) : ''
+    })
+    .join('')
+}
+
+/** `.a .b .c` is `.c` too. */
+function boxOf(selector: string, boxes: ReadonlyMap<string, Box>): Box | undefined {
+  return boxes.get(selector) ?? (selector.includes(' ') ? boxOf(selector.slice(selector.indexOf(' ') + 1), boxes) : undefined)
+}
+
+function marginsIn(selector: string, box: Box): string {
+  const [row = '', column = row] = (box.gap ?? '').split(/\s+(?![^(]*\))/)
+  const [down, along] = [box['row-gap'] ?? row, box['column-gap'] ?? column]
+  if (!down && !along) return ''
+  if (box['flex-direction'] === 'column') return `${selector}>*+*{margin-left:0;margin-top:${down || '0'}}`
+  return box['flex-wrap'] === 'wrap' ? `${selector}>*{margin:0 ${along || '0'} ${down || '0'} 0}` : `${selector}>*+*{margin-left:${along || '0'}}`
+}
+
+/** Commas inside brackets divide nothing. */
+const selectorsOf = (head: string) => head.split(/,(?![^(]*\))/).map((selector) => selector.trim())
