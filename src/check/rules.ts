@@ -36,6 +36,7 @@ import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { gapTooSmall } from './rules/gap-too-small.ts'
 import { halfPosition } from './rules/half-position.ts'
 import { harmAgainstHazard } from './rules/harm-against-hazard.ts'
+import { impossiblePanel } from './rules/impossible-panel.ts'
 import { incompleteHazard } from './rules/incomplete-hazard.ts'
 import { incompleteSafetyMessage } from './rules/incomplete-safety-message.ts'
 import { injuryUnderNotice } from './rules/injury-under-notice.ts'
@@ -51,6 +52,7 @@ import { messageWithoutHazard } from './rules/message-without-hazard.ts'
 import { notFitted } from './rules/not-fitted.ts'
 import { outputWithoutPrecondition } from './rules/output-without-precondition.ts'
 import { overlappingAddress } from './rules/overlapping-address.ts'
+import { panelTextTooSmall } from './rules/panel-text-too-small.ts'
 import { partAgainstKind } from './rules/part-against-kind.ts'
 import { positionOffPlan } from './rules/position-off-plan.ts'
 import { positionOutsideArea } from './rules/position-outside-area.ts'
@@ -171,6 +173,7 @@ export const rules: readonly Rule[] = [
   gapTooSmall,
   halfPosition,
   harmAgainstHazard,
+  impossiblePanel,
   incompleteHazard,
   incompleteSafetyMessage,
   injuryUnderNotice,
@@ -186,6 +189,7 @@ export const rules: readonly Rule[] = [
   notFitted,
   outputWithoutPrecondition,
   overlappingAddress,
+  panelTextTooSmall,
   partAgainstKind,
   positionOffPlan,
   positionOutsideArea,

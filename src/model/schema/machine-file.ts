@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { identifier, words } from './common.ts'
 import { manual } from './manual.ts'
 import { collections } from './pages.ts'
+import { panel } from './panel.ts'
 
 /** Where one data file lies and what its columns are called. */
 const dataFile = z.strictObject({
@@ -107,14 +108,7 @@ export const machineFile = z.strictObject({
     .strictObject({ drawing: identifier, sheet: z.number().int().positive().optional() })
     .optional()
     .describe('The drawing that shows the machine from above; device positions are in its units'),
-  panel: z
-    .strictObject({
-      diagonalInch: z.number().positive(),
-      widthPx: z.number().int().positive(),
-      heightPx: z.number().int().positive(),
-      distanceMm: z.number().positive().describe('Eye to screen'),
-    })
-    .optional(),
+  panel: panel.optional().describe('The screen on the machine: text and targets of the pages are as large on it as its reader needs'),
   ownUnits: z.array(z.string().min(1)).optional().describe('Units of this machine besides those of SI and the trade'),
   ownWords: z
     .record(z.string().regex(/^[a-z]{2}$/), z.record(z.string().regex(/^\p{L}[\p{L}'’-]*$/u), z.number().int().min(1).max(15)))
