@@ -1,10 +1,12 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { basename, dirname, extname, join, resolve } from 'node:path'
-import { checkDesignation, type Designation } from '../model/designation.ts'
+import type { Designation } from '../model/designation.ts'
 import type { TableName } from '../model/schema/tables.ts'
 import { guessColumns } from '../start/guess-columns.ts'
+import { guessDesignation } from '../start/guess-designation.ts'
 import { guessValues } from '../start/guess-values.ts'
 import { kindOfLetters } from '../start/kind-of-letters.ts'
+import { kindOfLoopTag } from '../start/kind-of-loop-tag.ts'
 import { machineText, type StartedTable } from '../start/machine-text.ts'
 import { stubPages } from '../start/stubs.ts'
 import { checkFolder, countFindings } from './load.ts'
@@ -67,12 +69,14 @@ export async function run(options: Options): Promise<number> {
     read: guessValues(table, guessed, header, rows),
   }))
   let devices = devicesOf(valuesOf('devices', 'tag'), valuesOf('devices', 'description'))
+  let designation = guessDesignation(devices.map(({ tag }) => tag))
   // A list that lacks a column is not read, and a second one must not take its place.
   const derived = files.has('data/devices.csv') ? 'data/devices-from-io.csv' : 'data/devices.csv'
   if (!tables.some(({ table, guessed }) => table === 'devices' && guessed.missing.length === 0)) {
     devices = devicesOf(valuesOf('signals', 'tag'), valuesOf('signals', 'meaning'))
+    designation = guessDesignation(devices.map(({ tag }) => tag))
     if (devices.length > 0) {
-      files.set(derived, deviceList(devices))
+      files.set(derived, deviceList(devices, designation))
       tables.push({ table: 'devices', file: derived, guessed: { guesses: [], missing: [], unread: [] }, read: {} })
       say(`${derived}: ${devices.length} devices, from the I/O list; their kinds follow from their letters and want a look`)
     }
@@ -81,7 +85,6 @@ export async function run(options: Options): Promise<number> {
   const texts = valuesOf('alarms', 'text')
   const alarms = numbers.flatMap((number, index) => (number === '' ? [] : [{ number, text: texts[index] || number }]))
   const id = idOf(basename(resolve(folder)))
-  const designation = designationOf(devices.map(({ tag }) => tag))
   files.set('machine.yaml', machineText({ id, language, date: today(), designation, tables }))
   for (const [path, text] of stubPages({ devices, alarms, language })) files.set(path, text)
   for (const [path, content] of files) {
@@ -100,16 +103,10 @@ function devicesOf(tags: readonly string[], descriptions: readonly string[]): { 
   return [...first].map(([tag, description]) => ({ tag, description }))
 }
 
-function deviceList(devices: readonly { tag: string; description: string }[]): string {
+function deviceList(devices: readonly { tag: string; description: string }[], designation: Designation): string {
   const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
-  return `tag,kind,description\n${devices.map(({ tag, description }) => [tag, kindOfLetters(tag) ?? 'device', description].map(cell).join(',')).join('\n')}\n`
-}
-
-/** The grammar that nearly all tags have; any text where none has. */
-function designationOf(tags: readonly string[]): Designation {
-  const fits = (system: Designation) => tags.filter((tag) => checkDesignation(tag, system) === undefined).length >= 0.9 * tags.length
-  if (tags.length > 0 && tags.every((tag) => /^[=+-]/.test(tag)) && fits('iec81346')) return 'iec81346'
-  return fits('nfpa79') ? 'nfpa79' : { pattern: '.+' }
+  const kindOf = (tag: string) => kindOfLoopTag(tag, designation) ?? kindOfLetters(tag) ?? 'device'
+  return `tag,kind,description\n${devices.map(({ tag, description }) => [tag, kindOf(tag), description].map(cell).join(',')).join('\n')}\n`
 }
 
 function idOf(name: string): string {

@@ -27,7 +27,11 @@ type Issue = z.core.$ZodIssue
 /** Of a value that may be of several kinds, what is wrong with it as the kind that it is. */
 function closestIssues(issue: Issue): Issue[] {
   if (issue.code !== 'invalid_union') return [issue]
-  const [fitting, another] = issue.errors.filter((errors) => !errors.some(({ code, path }) => code === 'invalid_type' && path.length === 0))
+  const without = (of: readonly Issue[][], kind: Issue['code']) =>
+    of.filter((errors) => !errors.some(({ code, path }) => code === kind && path.length === 0))
+  const ofItsType = without(issue.errors, 'invalid_type')
+  // A map is none of the words that could stand in its place.
+  const [fitting, another] = ofItsType.length > 1 ? without(ofItsType, 'invalid_value') : ofItsType
   return fitting && !another ? fitting.map((it) => ({ ...it, path: [...issue.path, ...it.path] })) : [issue]
 }
 
@@ -47,6 +51,16 @@ function reportIssue(issue: Issue, schema: z.ZodType, yaml: YamlValue, sink: Sin
         ...(near ? { help: `write \`${near}\`, or remove it` } : { help: 'remove it, or correct its spelling' }),
       })
     }
+    return
+  }
+  if (issue.code === 'invalid_key') {
+    const [key, map] = [String(path.at(-1)), keyNameOrOwner(path.slice(0, -1), owner)]
+    const [form] = issue.issues.flatMap((it) => ('pattern' in it && it.pattern ? [it.pattern] : []))
+    sink(loadRules.unknownKey, {
+      message: `\`${key}\` cannot be a key in ${map}`,
+      place: yaml.placeOfKey(path.slice(0, -1), key),
+      help: form ? `write it in the form \`${form}\`` : 'remove it, or correct its spelling',
+    })
     return
   }
   if (value === undefined && path.length > 0) {

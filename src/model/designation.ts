@@ -1,3 +1,6 @@
+import { type DesignationFault, misfit } from './designation-fault.ts'
+import { type IsaLegend, parseIsa51 } from './isa51.ts'
+
 /**
  * The one spelling of a name that check, suggestions and search compare: upper case, every dash the same, a
  * letter O after a digit or a separator read as a zero, no leading zeros, no separators beside letters. A
@@ -16,14 +19,7 @@ export function normalise(name: string): string {
     .replace(/(?<![0-9])0+(?=\d)/g, '')
 }
 
-export type Designation = 'nfpa79' | 'iec81346' | { pattern: string }
-
-/** What is wrong with a tag under a grammar, and where in it. */
-export interface DesignationFault {
-  /** Offset in the tag, in UTF-16 units. */
-  offset: number
-  reason: string
-}
+export type Designation = 'nfpa79' | 'iec81346' | 'isa51' | { isa51?: IsaLegend | undefined; pattern?: string | undefined }
 
 /** What is wrong with a tag in the designation system of the machine; undefined when it fits or the system is a broken pattern. */
 export function checkDesignation(tag: string, system: Designation): DesignationFault | undefined {
@@ -32,10 +28,25 @@ export function checkDesignation(tag: string, system: Designation): DesignationF
     const read = parseIec81346(tag)
     return 'reason' in read ? read : undefined
   }
-  const form = patternOf(system.pattern)
-  if (form instanceof Error || form.test(tag)) return undefined
-  return { offset: 0, reason: `it does not have the form \`${system.pattern}\`` }
+  const legend = isaLegendOf(system)
+  if (legend) {
+    const read = parseIsa51(tag, legend)
+    return 'reason' in read ? read : undefined
+  }
+  const form = ownPatternOf(system)
+  if (form === undefined || form instanceof Error || form.test(tag)) return undefined
+  return { offset: 0, reason: `it does not have the form \`${typeof system === 'object' ? system.pattern : ''}\`` }
 }
+
+/** The legend of a machine whose tags are loop tags; undefined where they are not. */
+export function isaLegendOf(system: Designation): IsaLegend | undefined {
+  if (system === 'isa51') return {}
+  return typeof system === 'object' ? system.isa51 : undefined
+}
+
+/** The pattern of a machine with tags of its own, or why it is none; undefined in a system of a standard. */
+export const ownPatternOf = (system: Designation) =>
+  typeof system === 'object' && system.pattern !== undefined ? patternOf(system.pattern) : undefined
 
 /** The pattern of a builder as a regular expression over the whole tag, or why it is none. */
 export function patternOf(pattern: string): RegExp | Error {
@@ -46,6 +57,21 @@ export function patternOf(pattern: string): RegExp | Error {
   } catch (error) {
     return error instanceof Error ? error : new Error(String(error))
   }
+}
+
+/** Letters and numbers of a tag: `LS` and 1203 of `1203LS` and of `LS1203`, `LS` and 12, 3 of `12LS3`. */
+export interface Nfpa79Tag {
+  letters: string
+  /** Before the letters, then after them: the line of the diagram, or its sheet and the number on it. Which is for the builder to say. */
+  numbers: string[]
+  suffix?: string
+}
+
+export function parseNfpa79(tag: string): Nfpa79Tag | DesignationFault {
+  const fault = checkNfpa79(tag)
+  if (fault) return fault
+  const [, before = '', letters = '', after = '', suffix = ''] = /^(\d*)([A-Z]+)-?(\d*)-?([A-Z0-9-]*)$/.exec(tag) ?? []
+  return { letters, numbers: [before, after].filter((number) => number !== ''), ...(suffix === '' ? {} : { suffix }) }
 }
 
 /**
@@ -109,11 +135,4 @@ export function resolveIec81346(written: string, context: string): string {
 /** A sign that begins a part is right; what follows it is not. */
 function afterSigns(tag: string, offset: number): number {
   return offset + (/^(==?|\+\+?|--?|#|\.)?/.exec(tag.slice(offset))?.[0].length ?? 0)
-}
-
-function misfit(tag: string, offset: number): DesignationFault {
-  const found = String.fromCodePoint(...[tag.codePointAt(offset) ?? 0].filter((point) => point > 0))
-  if (found === '') return { offset, reason: 'something is missing at its end' }
-  if (/\p{Ll}/u.test(found)) return { offset, reason: `the letter \`${found}\` is not upper case` }
-  return { offset, reason: found.trim() === '' ? 'it holds a space' : `\`${found}\` cannot stand there` }
 }

@@ -54,6 +54,29 @@ describe('fettle new', () => {
     expect(await coverage(folder)).toMatchObject({ code: 0, errors: 0 })
   })
 
+  test('loop tags of ANSI/ISA-5.1: kinds follow from the letters, and a motor stands in the legend', async () => {
+    const rows = [
+      'PDSHH-1204A,DI,%IX0.0,Filter',
+      'TT-101,AI,%IW2,Tank',
+      'FQI-220B,CNT,%IW4,Dosed',
+      'LSL-102,DI,%IX0.1,Tank empty',
+      'M-201,DO,%QX0.0,Pump',
+    ]
+    const io = write('loops.csv', `Tag,Type,Address,Description\n${rows.join('\n')}\n`)
+    const folder = join(dir, 'skid')
+    expect(await runFettle(['new', folder, '--io', io])).toMatchObject({ code: 0 })
+    expect(readFileSync(join(folder, 'machine.yaml'), 'utf8')).toMatch(/^designation:\n {2}isa51:\n {4}equipment:\n {6}M: to be named\n/m)
+    const list = readFileSync(join(folder, 'data/devices.csv'), 'utf8').split('\n').slice(1, 6)
+    expect(list).toEqual([
+      'PDSHH-1204A,differential pressure switch,Filter',
+      'TT-101,temperature transmitter,Tank',
+      'FQI-220B,flow indicator,Dosed',
+      'LSL-102,level switch,Tank empty',
+      'M-201,to be named,Pump',
+    ])
+    expect(await coverage(folder)).toMatchObject({ code: 0, errors: 0 })
+  })
+
   test('Spanish with a sep= line; a table without a needed column is left out and told', async () => {
     const bom = write('bom.csv', 'sep=;\r\nReferencia;Descripción;Cantidad\r\n0012;"Sensor; inductivo";2\r\n')
     const io = write('es.csv', 'Marca,Dirección\nLS1,%IX0.0\n')

@@ -1,4 +1,4 @@
-import { checkDesignation, type Designation, patternOf } from '../../model/designation.ts'
+import { checkDesignation, type Designation, ownPatternOf } from '../../model/designation.ts'
 import { partOf } from '../../source/place.ts'
 import type { Rule } from '../rule.ts'
 
@@ -7,11 +7,11 @@ export const tagGrammar: Rule = {
   severity: 'error',
   summary: 'A tag does not follow the designation system of the machine.',
   why: 'A tag that breaks the system is not recognised on drawings and in search.',
-  source: 'NFPA 79 or IEC 81346-1, as machine.yaml chooses',
+  source: 'NFPA 79, IEC 81346-1 or ANSI/ISA-5.1, as machine.yaml chooses',
 
   *check({ devices, file, placeOf }) {
     const system = file.designation
-    const broken = typeof system === 'string' ? undefined : patternOf(system.pattern)
+    const broken = ownPatternOf(system)
     if (broken instanceof Error) {
       yield {
         message: 'the pattern of the tags is no regular expression',
@@ -31,15 +31,16 @@ export const tagGrammar: Rule = {
         message: `no tag follows ${nameOf(system)}`,
         place: placeOf(['designation']),
         related: [{ label: `\`${first.tag.value}\`: ${first.reason}`, place: first.tag.place }],
-        help: 'choose the system of the device list: `nfpa79`, `iec81346`, or a pattern of your own',
+        help: 'choose the system of the device list: `nfpa79`, `iec81346`, `isa51`, or a pattern of your own',
       }
       return
     }
-    for (const { tag, offset, reason } of faults) {
+    for (const { tag, offset, reason, help } of faults) {
       yield {
         message: `\`${tag.value}\` is no tag: ${reason}`,
         place: partOf(tag.place, Math.min(offset, tag.value.length), tag.value.length),
         note: `machine.yaml chooses ${nameOf(system)} for the tags`,
+        ...(help ? { help } : {}),
       }
     }
   },
@@ -47,5 +48,6 @@ export const tagGrammar: Rule = {
 
 function nameOf(system: Designation): string {
   if (system === 'nfpa79') return 'letters and numbers in the manner of NFPA 79'
-  return system === 'iec81346' ? 'IEC 81346' : `the pattern \`${system.pattern}\``
+  if (system === 'iec81346') return 'IEC 81346'
+  return typeof system === 'object' && system.pattern !== undefined ? `the pattern \`${system.pattern}\`` : 'ANSI/ISA-5.1'
 }

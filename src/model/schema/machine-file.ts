@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { ownFirst, ownSucceeding } from '../isa51-letters.ts'
 import { identifier, words } from './common.ts'
 import { manual } from './manual.ts'
 import { collections } from './pages.ts'
@@ -22,6 +23,16 @@ const dataFile = z.strictObject({
     .describe(
       'Our column name -> the heading in the file. A column that is not listed keeps our name. Text in another language: `description.es: Descripción`',
     ),
+})
+
+/** The letters of loop tags that the standard leaves to the builder, and those of things that are no instruments. */
+const isaLegend = z.strictObject({
+  first: z.partialRecord(z.enum(ownFirst), words).optional().describe('Letter in first place -> the variable it stands for'),
+  succeeding: z.partialRecord(z.enum(ownSucceeding), words).optional().describe('Letter after it -> what the device does'),
+  equipment: z
+    .record(z.string().regex(/^[A-Z]+$/), words)
+    .optional()
+    .describe('Letters of things that are no instruments -> what they are: `M: motor`, for M-201'),
 })
 
 const readingLimit = z.strictObject({
@@ -55,8 +66,15 @@ export const machineFile = z.strictObject({
     .describe('Date of this revision, quoted: "2026-09-14". Nothing else in the build knows a date'),
   demonstration: z.boolean().optional().describe('Marks every page as invented demonstration data'),
   designation: z
-    .union([z.enum(['nfpa79', 'iec81346']), z.strictObject({ pattern: z.string().min(1) })])
-    .describe('Grammar of the device tags: NFPA-79-like letters and numbers, IEC 81346, or a pattern of the builder'),
+    .union([
+      z.enum(['nfpa79', 'iec81346', 'isa51']),
+      z
+        .strictObject({ isa51: isaLegend.optional(), pattern: z.string().min(1).optional().describe('Regular expression over the whole tag') })
+        .refine(({ isa51, pattern }) => (isa51 === undefined) !== (pattern === undefined), {
+          params: { wants: 'takes one of `isa51` and `pattern`' },
+        }),
+    ])
+    .describe('Grammar of the device tags: NFPA-79-like letters and numbers, IEC 81346, loop tags of ANSI/ISA-5.1, or a pattern of the builder'),
   languages: z
     .strictObject({
       source: z
