@@ -1,4 +1,6 @@
-import { parseIec81346, resolveIec81346 } from './designation.ts'
+import { isaLegendOf, parseIec81346, resolveIec81346 } from './designation.ts'
+import { balloonsOf } from './instrument-balloons.ts'
+import { type IsaLegend, parseIsa51 } from './isa51.ts'
 import type { Machine, Sheet, SheetText } from './machine.ts'
 import { plainCharacters } from './prose/look-alikes.ts'
 import type { Mention } from './prose/tag-reader.ts'
@@ -9,18 +11,23 @@ export interface SheetMention extends Pick<Mention, 'is' | 'written' | 'meant'> 
   text: SheetText
   /** Devices that it means: one; several where a short designation fits more of them; none where it is not a tag of the list. */
   tags: readonly string[]
+  /** Joined from the texts of a balloon: no text of the sheet is it. */
+  joined?: true
 }
 
 /**
  * Prepares the reading of tags on sheets. Any dash counts as a hyphen. A short designation of IEC 81346 (`-B12`) is
- * read in the function and the location that the sheet names (`=A1`, `+C2`). Sentences of a note are not read.
+ * read in the function and the location that the sheet names (`=A1`, `+C2`), a loop tag in its balloon too. Sentences
+ * of a note are not read.
  */
 export function sheetReader(machine: Machine): (sheet: Sheet) => SheetMention[] {
   const devices = new Set(machine.devices.map(({ tag }) => tag.value))
   const signed = machine.file.designation === 'iec81346'
+  const loops = isaLegendOf(machine.file.designation)
+  const byLetters = new Map(loops ? [...devices].map((tag) => [tag.replaceAll('-', ''), tag] as const) : [])
   return (sheet) => {
     const around = signed ? contextsOf(sheet) : []
-    return sheet.texts.flatMap((text): SheetMention[] => {
+    const ofTexts = sheet.texts.flatMap((text): SheetMention[] => {
       if (devices.has(text.text)) return [{ is: 'known', written: text.text, text, tags: [text.text] }]
       const plain = plainCharacters(text.text)
       if (!/\d/.test(plain) || isSentence(plain)) return []
@@ -32,7 +39,17 @@ export function sheetReader(machine: Machine): (sheet: Sheet) => SheetMention[] 
         tags: is === 'known' ? meantBy(written, tag, around, devices) : [],
       }))
     })
+    return loops ? [...ofTexts, ...inBalloons(sheet, loops, byLetters)] : ofTexts
   }
+}
+
+/** The loop tags in the balloons of a sheet; a balloon whose letters are those of no loop tag is another symbol. */
+function inBalloons(sheet: Sheet, legend: IsaLegend, byLetters: ReadonlyMap<string, string>): SheetMention[] {
+  return balloonsOf(sheet.texts).flatMap((text): SheetMention[] => {
+    const tag = byLetters.get(text.text.replaceAll('-', ''))
+    if (tag !== undefined) return [{ is: 'known', written: tag, text: { ...text, text: tag }, tags: [tag], joined: true }]
+    return 'reason' in parseIsa51(text.text, legend) ? [] : [{ is: 'unknown', written: text.text, text, tags: [], joined: true }]
+  })
 }
 
 /** Three small letters in a row are a word, and what holds words is a note or a title. */

@@ -58,3 +58,38 @@ test('a device that is not fitted to the unit is no device on its sheets', () =>
   expect(withFan).toEqual(['PS-101', 'DISC1', 'PS-102', 'MTR5'])
   expect(without).toEqual(['PS-101', 'DISC1', 'PS-102'])
 })
+
+describe('the balloon of an instrument', () => {
+  const balloon = (x: number, y: number, letters: string, number: string) =>
+    `<text x="${x}" y="${y}" text-anchor="middle">${letters}</text><text x="${x}" y="${y + 12}" text-anchor="middle">${number}</text>`
+
+  function tagsOn(texts: string): string[] {
+    const sheet = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 1000" font-size="10">${texts}</svg>`
+    const list = 'tag,kind,description\nPDSHH-1204A,switch,Filter\nTT101,sensor,Tank\n'
+    const files = new Map([
+      ['machine.yaml', machineFile.replace('nfpa79', 'isa51')],
+      ['data/devices.csv', list],
+      ['drawings/L-1.svg', sheet],
+    ])
+    const [machine] = loadSound(files).machines
+    if (!machine) throw new Error('no machine')
+    const graph = graphOf(machine)
+    const plan = machine.drawings.find(({ number }) => number.value === 'L-1')?.sheetList[0]
+    return plan ? graph.mentionsOn(plan).map(({ is, written, text }) => `${is} ${written} at ${text.x.toFixed(0)} ${text.y.toFixed(0)}`) : []
+  }
+
+  test('is one tag, however the list writes it', () =>
+    expect(tagsOn(balloon(100, 100, 'PDSHH', '1204A') + balloon(300, 100, 'TT', '101'))).toEqual([
+      expect.stringMatching(/^known PDSHH-1204A at 100 /),
+      expect.stringMatching(/^known TT101 at 300 /),
+    ]))
+
+  test('of no device is an unknown tag', () => expect(tagsOn(balloon(100, 100, 'PIC', '7'))).toEqual([expect.stringMatching(/^unknown PIC-7 at /)]))
+
+  test.each([
+    ['letters of no loop tag', balloon(100, 100, 'NPT', '101')],
+    ['a number far below', `${balloon(100, 100, 'TT', '')}<text x="100" y="160" text-anchor="middle">101</text>`],
+    ['a number beside', '<text x="100" y="100" text-anchor="middle">TT</text><text x="130" y="112" text-anchor="middle">101</text>'],
+    ['a number above', balloon(100, 100, '101', 'TT')],
+  ])('%s is none', (_, texts) => expect(tagsOn(texts)).toEqual([]))
+})

@@ -56,5 +56,5 @@ function unknownOnSheets({ drawings }: Machine, graph: Graph): Map<string, Found
   return Map.groupBy(found, ({ mention }) => mention.written)
 }
 
-/** The whole of a text of the sheet: what stands beside other words may be a cable, a setting or a part of something. */
-const standsAlone = ({ text }: SheetMention, { texts }: Sheet) => texts.includes(text)
+/** The whole of a text of the sheet, or a balloon: what stands beside other words may be a cable, a setting or a part of something. */
+const standsAlone = ({ text, joined }: SheetMention, { texts }: Sheet) => joined || texts.includes(text)

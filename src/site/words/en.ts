@@ -5,6 +5,7 @@ import { findingEn } from './finding.ts'
 import { instructionsEn } from './instructions.ts'
 import { learningEn } from './learning.ts'
 import { lookupEn } from './lookup.ts'
+import { loopTagsEn } from './loop-tags.ts'
 import { meterEn } from './meter.ts'
 import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
@@ -27,6 +28,7 @@ export const en = {
   ...recordsEn,
   ...routeEn,
   ...safetyEn,
+  ...loopTagsEn,
   ...setUpEn,
   ...storedEnergyEn,
   languageName: 'English',

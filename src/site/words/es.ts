@@ -6,6 +6,7 @@ import { instructionsEs } from './instructions.ts'
 import type { Labels } from './labels.ts'
 import { learningEs } from './learning.ts'
 import { lookupEs } from './lookup.ts'
+import { loopTagsEs } from './loop-tags.ts'
 import { meterEs } from './meter.ts'
 import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
@@ -28,6 +29,7 @@ export const es: Labels = {
   ...recordsEs,
   ...routeEs,
   ...safetyEs,
+  ...loopTagsEs,
   ...setUpEs,
   ...storedEnergyEs,
   languageName: 'Español',
