@@ -72,7 +72,7 @@ describe('a revised copy of the example machine', () => {
       'alarms/a0202-lift-past-limit names en:34',
       'components/destacking-lift names en:5 en:12',
       'lessons/check-inductive lesson en:7',
-      'lessons/recover-lift-stops names en:16 en:69 en:94 en:127',
+      'lessons/recover-lift-stops names es:47 es:74 es:107 en:16 en:69 en:94 en:127',
     ]))
   test('the pages that speak of a tag that is gone', () =>
     expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
@@ -80,7 +80,7 @@ describe('a revised copy of the example machine', () => {
     expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:90 en:8 en:88', 'lockout/lo-5 names es:37 en:8 en:33']))
   test('the pages of a hazard', () => {
     expect(speaking('hazard hazard-changed mains-water')).toEqual([
-      'lessons/lock-out-the-tanks names en:82',
+      'lessons/lock-out-the-tanks names es:69 en:82',
       'lockout/lo-1 names es:70 en:68',
       'lockout/lo-3 names es:29 en:25',
       'lockout/lo-4 names es:27 en:23',
@@ -94,7 +94,7 @@ describe('a revised copy of the example machine', () => {
   test('the pages that show a part with a new number', () =>
     expect(speaking('part renamed 3110-0309')).toEqual([
       'alarms/a0202-lift-past-limit names en:35',
-      'lessons/lift-chain-and-brake names en:60',
+      'lessons/lift-chain-and-brake names es:47 en:60',
       'procedures/lift-rollers-and-brake names en:50',
     ]))
   test('the lockouts that cover the area of a new device', () =>
