@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -39,7 +39,12 @@ describe('the tray dispenser', () => {
   const out = join(dir, 'tray-dispenser')
   const page = (path: string) => readFileSync(join(out, path), 'utf8')
   beforeAll(async () => {
-    expect(await runFettle(['build', 'tests/fixtures/machines/tray-dispenser', '--out', out])).toMatchObject({ code: 0, stdout: '' })
+    // One of the shared lessons is not translated yet.
+    const shared = join(dir, 'content')
+    cpSync('content', shared, { recursive: true })
+    rmSync(join(shared, 'lessons/read-a-drawing.es.mdx'))
+    const ran = await runFettle(['build', 'tests/fixtures/machines/tray-dispenser', '--shared', shared, '--out', out])
+    expect(ran).toMatchObject({ code: 0, stdout: '' })
   }, 60_000)
 
   test('is in Spanish, with the shared cautions', () => {
