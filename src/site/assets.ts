@@ -7,6 +7,7 @@ import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
 import { withFlexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
+import { styles } from './own-styles.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
 
@@ -14,9 +15,6 @@ const here = fileURLToPath(new URL('.', import.meta.url))
 
 /** Oldest engine that the scripts and styles are lowered for. */
 export const target = 'chrome80'
-
-/** Files in `assets/`, each from the file of its name in `styles/`. Every page has the first, a page with a meter or of training its own besides. */
-export const styles = ['site.css', 'meter.css', 'training.css']
 
 const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
 

@@ -22,6 +22,8 @@ export interface Context {
   has(address: string): boolean
   /** A link to a file that is the same in every language: `assets/site.css`. */
   asset(path: string): string
+  /** Whether this is asked for a name the first time on this page. */
+  shownOnce(name: string): boolean
   /** The text in this language, or in the source language. */
   say(words: Words): Spoken
   /** A page's text in this language, or in the source language. */
@@ -45,6 +47,7 @@ export function createContext(input: SiteInput, here: SitePage): Context {
   const labels = labelsOf(language)
   if (!labels) throw new Error(`the site has no labels for the language ${language}`)
   const { view } = here
+  const shown = new Set<string>()
   return {
     input,
     machine,
@@ -61,6 +64,7 @@ export function createContext(input: SiteInput, here: SitePage): Context {
     has: (address) => input.addresses.has(address.split('#')[0] ?? ''),
     // A file name of the author may hold what an address may not.
     asset: (path) => relativeLink(here.path, path.split('/').map(encodeURIComponent).join('/')),
+    shownOnce: (name) => !shown.has(name) && shown.add(name).has(name),
     say: (words) => speak(words, language, machine.sourceLanguage),
     textOf: (page) => page.translations.get(language) ?? page,
     termOf({ id, byLanguage }) {

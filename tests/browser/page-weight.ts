@@ -7,7 +7,7 @@ export interface PageWeight {
   scriptBytes: number
 }
 
-/** What a page of a built site loads before it can be read, in bytes as they lie on the disk; fonts and pictures apart. */
+/** What a page of a built site loads before it can be read, in bytes as they lie on the disk; fonts, pictures and the styles for paper apart. */
 export function pageWeight(siteDir: string, path: string): PageWeight {
   const html = readFileSync(join(siteDir, path), 'utf8')
   const bytesOf = (pattern: RegExp) => {
@@ -16,7 +16,7 @@ export function pageWeight(siteDir: string, path: string): PageWeight {
   }
   return {
     htmlBytes: Buffer.byteLength(html),
-    styleBytes: bytesOf(/<link rel="stylesheet" href="([^"]+)"/g),
+    styleBytes: bytesOf(/<link rel="stylesheet" href="([^"]+)"(?! media="print")/g),
     scriptBytes: bytesOf(/<script[^>]* src="([^"]+)"/g),
   }
 }
