@@ -3,6 +3,7 @@ import type { EnergyStore } from '../model/energy-store.ts'
 import { type Hazard, statedHarm } from '../model/hazard.ts'
 import type { EnergySource } from '../model/machine.ts'
 import { type TableName, tables } from '../model/schema/tables.ts'
+import { type SheetCell, writtenSheet } from '../model/sheet-reference.ts'
 import type { Words } from '../model/words.ts'
 import { compare, type Located, type Place } from '../source/place.ts'
 import type { DataRow } from './records.ts'
@@ -144,6 +145,7 @@ function textsOf(column: string, cell: unknown, sourceLanguage: string): [string
     const items = cell.map(({ value }: Located<string>) => value)
     return [[column, (unordered.has(column) ? items.sort(compare) : items).join(' ')]]
   }
+  if ('value' in cell && 'zone' in cell) return [[column, writtenSheet(cell as SheetCell)]]
   if ('value' in cell && 'place' in cell) return [[column, String(cell.value)]]
   return Object.entries(cell as Words).map(([language, { value }]) => [language === sourceLanguage ? column : `${column}.${language}`, value])
 }

@@ -1,6 +1,7 @@
 import type { Graph } from '../model/graph.ts'
 import { type Machine, type Reference, type Sheet, textsOf } from '../model/machine.ts'
 import { attributeOf, type JsxElement } from '../model/mdx-elements.ts'
+import { readSheetReference } from '../model/sheet-reference.ts'
 import { comparePlaces, type Place } from '../source/place.ts'
 
 /** A place where an author says that a drawing shows a device. */
@@ -46,5 +47,12 @@ function claimOf(element: JsxElement, start: Place, tags: readonly Reference[]):
   const [tag, drawing, sheet] = [attributeOf(element, 'tag'), attributeOf(element, 'number'), attributeOf(element, 'sheet')]
   const reference = tags.find(({ id, place }) => id === tag && comparePlaces(start, place) <= 0)
   if (!reference || drawing === undefined) return []
-  return [{ tag: reference.id, drawing, sheet: sheet === undefined ? undefined : Number(sheet), place: reference.place }]
+  return [
+    {
+      tag: reference.id,
+      drawing,
+      sheet: sheet === undefined ? undefined : (readSheetReference(sheet)?.sheet ?? Number(sheet)),
+      place: reference.place,
+    },
+  ]
 }

@@ -7,6 +7,7 @@ import { attributeOf, isElement, type JsxElement } from '../model/mdx-elements.t
 import { scanOpeningTag } from '../model/opening-tag.ts'
 import { listed } from '../model/safety-message.ts'
 import type { Collection } from '../model/schema/pages.ts'
+import { locateSheet, readSheetReference } from '../model/sheet-reference.ts'
 import type { Located, Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { isDecimal } from './decimal.ts'
@@ -202,10 +203,21 @@ function readAttributes(node: JsxElement, element: Element, walk: Walk): void {
   }
   const sheet = node.name === 'Drawing' ? placed.get('sheet') : undefined
   const last = placed.get('number')?.value ? references.findLast(({ kind }) => kind === 'drawing') : undefined
-  if (sheet && last && isDecimal(sheet.value)) last.sheet = { value: Number(sheet.value), place: sheet.place }
+  const reference = sheet && locateSheet(sheet.value, sheet.place)
+  if (sheet && last && (reference || isDecimal(sheet.value))) last.sheet = reference ?? { value: Number(sheet.value), place: sheet.place }
   const zone = node.name === 'Drawing' ? placed.get('zone') : undefined
+  if (zone && reference?.zone)
+    sink(loadRules.wrongAttribute, {
+      message: `\`sheet\` of \`${name}\` names the zone too`,
+      place: zone.place,
+      related: [{ label: 'here', place: reference.zone.place }],
+      help: 'keep one of them',
+    })
   // A sheet that is no number is reported as such.
-  if (zone && last && (!sheet || last.sheet)) last.zone = zone
+  else if (last && (!sheet || last.sheet)) {
+    const named = reference?.zone ?? zone
+    if (named) last.zone = named
+  }
   const anchor = node.name === 'Anchor' ? placed.get('id')?.value : undefined
   if (anchor) anchors.add(anchor)
   if (node.name === 'Fact' && !placed.has('tag') && !walk.perDevice) {
@@ -231,6 +243,11 @@ function checkValue(element: string, name: string, attribute: Attribute, { value
       message: `\`${name}\` of \`${element}\` is \`${value}\``,
       place,
       help: near ? `write \`${near}\`` : `write one of ${attribute.oneOf.join(', ')}`,
+    })
+  } else if (attribute.sheet && !isDecimal(value) && !readSheetReference(value)) {
+    sink(loadRules.wrongAttribute, {
+      message: `\`${name}\` of \`${element}\` takes the number of a sheet or a reference like \`/12.4:C\`, and holds \`${value}\``,
+      place,
     })
   } else if (attribute.number && !isDecimal(value)) {
     const point = value.replace(',', '.')

@@ -1,5 +1,6 @@
 import type { NamedThing, Reference } from '../model/machine.ts'
 import type { TableName } from '../model/schema/tables.ts'
+import type { SheetCell } from '../model/sheet-reference.ts'
 import type { Located, Place } from '../source/place.ts'
 
 /** Which columns of a table name something that the machine must have. */
@@ -29,9 +30,17 @@ export function tableReferences(table: TableName, rows: readonly AnyRow[]): Refe
       const value = values.get(column)
       const cells = (Array.isArray(value) ? value : value === undefined ? [] : [value]) as Located<string>[]
       for (const { value: id, place } of cells) {
-        const sheet = kind === 'drawing' && column === 'drawing' ? (values.get('sheet') as Located<number> | undefined) : undefined
+        const sheet = kind === 'drawing' && column === 'drawing' ? (values.get('sheet') as SheetCell | undefined) : undefined
         const listed = table === 'alarms' && column === 'tags'
-        references.push({ kind, id, place, fits: kind === 'option' ? [] : fits, ...(sheet ? { sheet } : {}), ...(listed ? { listed } : {}) })
+        references.push({
+          kind,
+          id,
+          place,
+          fits: kind === 'option' ? [] : fits,
+          ...(sheet ? { sheet } : {}),
+          ...(sheet?.zone ? { zone: sheet.zone } : {}),
+          ...(listed ? { listed } : {}),
+        })
       }
     }
   }

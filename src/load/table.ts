@@ -1,14 +1,15 @@
 import type { LostData } from '../model/lost-data.ts'
 import type { WordsInput } from '../model/schema/common.ts'
-import { type CellType, type Column, nameColumns, type Row, type TableName, tables } from '../model/schema/tables.ts'
+import { type Column, nameColumns, type Row, type TableName, tables } from '../model/schema/tables.ts'
 import { saysSpare } from '../model/spare.ts'
 import type { Words } from '../model/words.ts'
-import { type Located, type Place, partOf } from '../source/place.ts'
+import type { Located, Place } from '../source/place.ts'
 import { isColumn } from './column-keys.ts'
-import { type DecimalSign, readNumber } from './decimal.ts'
+import type { DecimalSign } from './decimal.ts'
 import { reportExchangedLanguages } from './exchanged-languages.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 import type { OwnWords } from './own-words.ts'
+import { misshown, readCell } from './read-cell.ts'
 import { type Cell, type Rows, trimmed } from './rows.ts'
 import { isWhole } from './whole-row.ts'
 
@@ -245,42 +246,6 @@ function wordsOf(
     if (language && text) words[language] = text
   }
   return words
-}
-
-type CellResult = { value: unknown } | { problem: string; help?: string }
-
-/** What is wrong with a number that a spreadsheet shows in another way than it keeps it. */
-function misshown({ value, shown }: Cell, type: CellType): CellResult | undefined {
-  if (shown === undefined) return undefined
-  const problem = `is the number ${value}, which is shown as \`${shown}\``
-  if (type === 'number' || type === 'integer')
-    return shown.endsWith('%') ? { problem, help: 'show it as a plain number, and say its unit in words' } : undefined
-  return { problem, help: 'make the cell a text, and type it again as it should be read' }
-}
-
-function readCell(cell: Located<string>, type: Exclude<CellType, 'words'>, decimal: DecimalSign): CellResult {
-  const { value, place } = cell
-  if (type === 'identifier') return { value: cell }
-  if (type === 'list') {
-    if (/[,;]/.test(value)) return { problem: `has a comma or semicolon: \`${value}\``, help: 'part the names with spaces or `|`' }
-    return { value: splitList(cell) }
-  }
-  if (typeof type === 'object') {
-    if (type.oneOf.includes(value)) return { value: cell }
-    return { problem: `is \`${value}\``, help: `write one of ${type.oneOf.join(', ')}, or say under \`values\` in machine.yaml which of them it is` }
-  }
-  const read = readNumber(value, decimal)
-  if (typeof read !== 'number') return read
-  if (type === 'integer' && !(Number.isInteger(read) && read >= 1)) return { problem: `takes a whole number from 1, and holds \`${value}\`` }
-  return { value: { value: read, place } }
-}
-
-/** Identifiers separated by spaces, `|` or line breaks, each with its own place where the cell is on one line. */
-function splitList({ value, place }: Located<string>): Located<string>[] {
-  return [...value.matchAll(/[^\s|]+/g)].map(({ 0: item, index }) => ({
-    value: item,
-    place: partOf(place, index, index + item.length),
-  }))
 }
 
 /** Text given once, or by language, as words with places. */

@@ -11,6 +11,8 @@ export interface Attribute {
   refersTo?: ReferenceKind
   oneOf?: readonly string[]
   number?: true
+  /** The number of a sheet, or a reference to a field of it. */
+  sheet?: true
   /** Takes several names, with spaces between them. */
   list?: true
   description: string
@@ -62,9 +64,9 @@ export const elements: Record<string, Element> = {
     description: 'A drawing, at a sheet, with a device marked on it',
     attributes: {
       number: { required: true, refersTo: 'drawing', description: 'Drawing number' },
-      sheet: { number: true, description: 'Sheet, from 1' },
+      sheet: { sheet: true, description: 'Sheet, from 1; or a reference with the column and the row of its field: /12.4:C' },
       tag: { refersTo: 'tag', description: 'Device to mark on the sheet' },
-      zone: { description: 'Zone of the sheet to mark, where no device is named: B4' },
+      zone: { description: 'Zone of the sheet to mark, where no device is named: B4, or a column alone: 4' },
     },
   },
   Alarm: { description: 'An alarm', attributes: { number: { required: true, refersTo: 'alarm', description: 'Alarm number' } } },

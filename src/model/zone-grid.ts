@@ -5,7 +5,7 @@ export interface ZoneGrid {
   /** In the order of the sheet: top to bottom, left to right. */
   letters: readonly string[]
   numbers: readonly string[]
-  /** The field of a zone in the units of the viewBox; undefined when the grid has no such zone. */
+  /** The field of a zone (`C4`), or a whole column (`4`), in the units of the viewBox; undefined when the grid has none such. */
   field(zone: string): { x: number; y: number; width: number; height: number } | undefined
 }
 
@@ -36,14 +36,15 @@ export function zoneGridOf({ viewBox, texts }: Pick<Sheet, 'viewBox' | 'texts'>)
     letters: letters.names,
     numbers: numbers.names,
     field(zone) {
-      const row = letters.names.indexOf(zone.slice(0, 1))
-      const column = numbers.names.indexOf(zone.slice(1))
+      const wholeColumn = /^\d/.test(zone)
+      const row = wholeColumn ? 0 : letters.names.indexOf(zone.slice(0, 1))
+      const column = numbers.names.indexOf(wholeColumn ? zone : zone.slice(1))
       if (row === -1 || column === -1) return undefined
       return {
         x: x + width * (numbers.first + (column - 0.5) * numbers.step),
         y: y + height * (letters.first + (row - 0.5) * letters.step),
         width: width * numbers.step,
-        height: height * letters.step,
+        height: height * letters.step * (wholeColumn ? letters.names.length : 1),
       }
     },
   }

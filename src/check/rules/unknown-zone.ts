@@ -5,7 +5,7 @@ import type { Rule } from '../rule.ts'
 export const unknownZone: Rule = {
   id: 'unknown-zone',
   severity: 'error',
-  summary: 'A page names a zone that the drawing sheet does not have.',
+  summary: 'A page or a list names a zone that the drawing sheet does not have.',
   why: 'The reader looks for a field of the sheet that is not there.',
   source: 'house rule; zones of a sheet: ISO 5457 and ASME Y14.1, from memory',
 
@@ -14,7 +14,7 @@ export const unknownZone: Rule = {
     for (const { id, sheet, zone } of referencesTo(references, 'drawing')) {
       if (!zone) continue
       const { value, place } = zone
-      if (!/^[A-Z][1-9]\d?$/.test(value)) {
+      if (!/^[A-Z]?[1-9]\d?$/.test(value)) {
         yield { message: value.trim() === '' ? 'the zone is empty' : `\`${value}\` is no zone`, place, help: advice(value) }
         continue
       }
@@ -34,7 +34,7 @@ export const unknownZone: Rule = {
       const grid = named?.readable ? zoneGridOf(named) : undefined
       if (!named || !grid || grid.field(value)) continue
       yield {
-        message: `sheet ${named.number} of drawing \`${id}\` has no zone \`${value}\``,
+        message: `sheet ${named.number} of drawing \`${id}\` has no ${/^\d/.test(value) ? 'column' : 'zone'} \`${value}\``,
         place,
         note: `its letters are ${range(grid.letters)}, its numbers ${range(grid.numbers)}`,
         help: 'look at the border of the sheet and correct the zone',

@@ -1,4 +1,5 @@
 import type { Located, Place } from '../../source/place.ts'
+import type { SheetCell } from '../sheet-reference.ts'
 import type { Words } from '../words.ts'
 import { technologies } from './common.ts'
 
@@ -8,6 +9,7 @@ export type CellType =
   | 'words' // prose; may have further columns `<name>.<language>`
   | 'number' // decimal point, no thousands separators
   | 'integer' // whole number from 1
+  | 'sheet' // the same, or a reference with a column and a row of the sheet: /12.4:C
   | 'list' // identifiers separated by spaces or `|`
   | { oneOf: readonly string[] }
 
@@ -44,7 +46,7 @@ export const tables = {
     place: { type: 'words', description: 'Where to look, in words: under the lift frame, drive side' },
     part: { type: 'identifier', description: 'Part number in the bill of materials' },
     drawing: { type: 'identifier', description: 'Drawing that shows its wiring or piping' },
-    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    sheet: { type: 'sheet', description: 'Sheet of that drawing: 12, or /12.4:C with the column and the row of its field' },
     fits,
   },
   signals: {
@@ -73,7 +75,7 @@ export const tables = {
     high: { type: 'number', description: 'Upper end of the range' },
     unit: { type: 'identifier', description: 'Unit of the range' },
     drawing: { type: 'identifier', description: 'Drawing of this signal, where it differs from that of the device' },
-    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    sheet: { type: 'sheet', description: 'Sheet of that drawing: 12, or /12.4:C with the column and the row of its field' },
     fits,
   },
   cards: {
@@ -84,7 +86,7 @@ export const tables = {
     slot: { type: 'identifier', description: 'Slot in the rack' },
     part: { type: 'identifier', description: 'Part number' },
     drawing: { type: 'identifier', description: 'Drawing of the card' },
-    sheet: { type: 'integer', description: 'Sheet of that drawing' },
+    sheet: { type: 'sheet', description: 'Sheet of that drawing: 12, or /12.4:C with the column and the row of its field' },
     fits,
   },
   parts: {
@@ -159,9 +161,11 @@ type ValueOf<T> = T extends 'identifier'
     ? Words
     : T extends 'number' | 'integer'
       ? Located<number>
-      : T extends { oneOf: readonly (infer O)[] }
-        ? Located<O>
-        : never
+      : T extends 'sheet'
+        ? SheetCell
+        : T extends { oneOf: readonly (infer O)[] }
+          ? Located<O>
+          : never
 
 type Columns<T extends TableName> = (typeof tables)[T]
 

@@ -1,5 +1,6 @@
 import type { facts } from '../../model/elements.ts'
 import type { Device, Signal } from '../../model/machine.ts'
+import { writtenSheet } from '../../model/sheet-reference.ts'
 import type { Spoken } from '../../model/words.ts'
 import type { Context } from '../context.ts'
 
@@ -31,7 +32,7 @@ export function factOf(context: Context, device: Device, of: FactName): Spoken |
     case 'range':
       return each(rangeOf)
     case 'drawing':
-      return own(device.drawing && (device.sheet ? `${device.drawing.value} / ${device.sheet.value}` : device.drawing.value))
+      return own(device.drawing && (device.sheet ? `${device.drawing.value} / ${writtenSheet(device.sheet)}` : device.drawing.value))
     case 'part':
       return own(device.part?.value)
     default:

@@ -145,6 +145,7 @@ export const en = {
   drawing: 'Drawing',
   sheet: 'Sheet',
   zone: 'Zone',
+  column: 'Column',
   sheetOf: 'Sheet {sheet} of {sheets}',
   drawingKind: 'Kind',
   kindSchematic: 'schematic',

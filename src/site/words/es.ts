@@ -146,6 +146,7 @@ export const es: Labels = {
   drawing: 'Plano',
   sheet: 'Hoja',
   zone: 'Zona',
+  column: 'Columna',
   sheetOf: 'Hoja {sheet} de {sheets}',
   drawingKind: 'Tipo',
   kindSchematic: 'esquema',

@@ -152,6 +152,8 @@ export const tokens: Readonly<Record<TextFormat, readonly string[]>> = {
     "date: '2026-01-01'\n",
     'designation: ',
     'nfpa79\n',
+    'isa51\n',
+    '{ isa51: { equipment: { M: motor } } }\n',
     "{ pattern: '",
     '[A-Z]+',
     '(',
