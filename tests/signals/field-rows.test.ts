@@ -2,8 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { encoderRows } from '../../src/signals/fault/encoder-rows.ts'
 import { fieldFindings } from '../../src/signals/fault/field-rows.ts'
+import { flowRows } from '../../src/signals/fault/flow-rows.ts'
 import { type OutputCircuit, outputRows } from '../../src/signals/fault/output-rows.ts'
 import { type EncoderFault, simulateEncoder } from './encoder-simulation.ts'
+import { flowFaults, simulateFlow } from './flow-simulation.ts'
 import { type OutputFault, simulateOutput } from './output-circuit.ts'
 
 /** A valve of 4.5 W on an output of 0.5 A, and a contactor with electronics on one of 2 A. */
@@ -115,6 +117,41 @@ describe('an encoder', () => {
         expect(found?.fits && found.causes.map(({ id }) => id)).toContain(fault)
       }),
       { numRuns: 60 },
+    )
+  })
+})
+
+describe('a flow meter', () => {
+  const setup = { pulsesPerLitre: 450, flowLPerMin: 20, supplyV: 24 }
+  const rows = flowRows({ pulsesPerLitre: 450, flowLPerMin: 20, lowestSupplyV: 18 })
+  /** Two faults of which no reading tells one from the other: what is met more often comes first. */
+  const alike: Readonly<Record<string, string>> = { 'flow-pulses-lost': 'flow-factor-wrong', 'flow-of-other-meter': 'flow-otherwise' }
+
+  test('that is in order', () => expect(fieldFindings(rows, simulateFlow(setup, 'healthy'))).toMatchObject({ healthy: true, fits: true }))
+
+  test.each(flowFaults)('%s', (fault) => {
+    const found = fieldFindings(rows, simulateFlow(setup, fault))
+    expect(found).toMatchObject({ healthy: false, fits: true, causes: expect.arrayContaining([expect.objectContaining({ id: fault })]) })
+    expect(found?.causes[0]?.id).toBe(alike[fault] ?? fault)
+  })
+
+  test('a flow that was measured is no other flow: the meter is', () => {
+    const measured = flowRows({ pulsesPerLitre: 450, flowLPerMin: 12, isFlowMeasured: true, lowestSupplyV: 18 })
+    const readings = simulateFlow({ ...setup, flowLPerMin: 12 }, 'flow-of-other-meter')
+    expect(fieldFindings(measured, readings)?.causes.map(({ id }) => id)).toEqual(['flow-of-other-meter'])
+  })
+
+  test('no pulses at the card: where to read next', () =>
+    expect(fieldFindings(rows, { atCard: 0 })).toMatchObject({ next: expect.stringMatching(/flow|supply|atMeter/) }))
+
+  test('whatever its pulses and its flow', () => {
+    const setups = fc.record({ pulsesPerLitre: fc.integer({ min: 5, max: 1500 }), flowLPerMin: fc.integer({ min: 20, max: 300 }) })
+    fc.assert(
+      fc.property(setups, fc.constantFrom(...flowFaults), (it, fault) => {
+        const found = fieldFindings(flowRows({ ...it, lowestSupplyV: 18 }), simulateFlow({ ...it, supplyV: 24 }, fault))
+        expect(found?.fits && found.causes.map(({ id }) => id)).toContain(fault)
+      }),
+      { numRuns: 40 },
     )
   })
 })

@@ -3,6 +3,7 @@ import { fieldsOf, indicatorsOf } from '../../src/site/meter/fields-of.ts'
 import { expectationOf, judgeField, withMeasured } from '../../src/site/meter/judge-field.ts'
 import type {
   EncoderSheet,
+  FlowSheet,
   MeterSheet,
   OutputSheet,
   ThermistorSheet,
@@ -161,6 +162,40 @@ describe('an encoder', () => {
     expect(first(encoder, { channelA: 768, channelB: 768, counts: 4096 })).toBe('turns-at-other-speed')
   })
   test('nothing entered', () => expect(first(encoder, {})).toBe('nothing'))
+})
+
+describe('a flow meter', () => {
+  const flow: FlowSheet = {
+    kind: 'flow',
+    circuit: { pulsesPerLitre: 10, flowLPerMin: 30, lowestSupplyV: 18 },
+    basis: ['data sheet'],
+    expected: [],
+  }
+
+  test('is held against the flow that was measured', () => {
+    const values = { flow: 60, atCard: 10, shown: 60 }
+    expect([verdict(flow, 'atCard', values), verdict(flow, 'atCard', { atCard: 10 }), verdict(flow, 'flow', values)]).toEqual([
+      'pass',
+      'fail',
+      'no verdict',
+    ])
+    expect([first(flow, values), first(flow, { ...values, shown: 0 }), first(flow, { ...values, shown: 30 })]).toEqual([
+      'healthy',
+      'flow-not-counted',
+      'flow-factor-wrong',
+    ])
+  })
+
+  test.each([
+    [{ flow: 0, atCard: 0 }, 'flow-none'],
+    [{ supply: 9, atCard: 0 }, 'flow-without-supply'],
+    [{ atMeter: 5, atCard: 0 }, 'flow-wire-open'],
+    [{ flow: 30, supply: 24, atMeter: 0 }, 'flow-sensor-dead'],
+    [{ atMeter: 5, atCard: 9, stopped: 3 }, 'flow-pulses-added'],
+    [{ atCard: 2, shown: 12 }, 'flow-otherwise'],
+    [{ flow: 30, atCard: 2, shown: 12 }, 'flow-of-other-meter'],
+    [{}, 'nothing'],
+  ])('%o: %s', (values, cause) => expect(first(flow, values)).toBe(cause))
 })
 
 describe('a motor', () => {

@@ -246,7 +246,7 @@ describe('every device of the example', () => {
   test('has a meter where it has something to read', () => {
     expect(metered.length).toBeGreaterThan(60)
     expect(new Set(metered.map(([, { sheet }]) => sheet.kind))).toEqual(
-      new Set(['switched', 'loop', 'platinum', 'plain', 'voltage', 'thermocouple', 'thermistor', 'output', 'encoder', 'motor']),
+      new Set(['switched', 'loop', 'platinum', 'plain', 'voltage', 'thermocouple', 'thermistor', 'output', 'encoder', 'flow', 'motor']),
     )
   })
 

@@ -51,6 +51,17 @@ const suspectedBy = {
   'pulses-added': 'signal-wire',
   'encoder-of-other-resolution': 'device',
   'turns-at-other-speed': 'target',
+  'flow-none': 'target',
+  'flow-without-supply': 'supply',
+  'flow-sensor-dead': 'device',
+  'flow-wire-open': 'signal-wire',
+  'flow-not-counted': 'address',
+  'flow-factor-wrong': 'address',
+  'flow-pulses-lost': 'card',
+  'flow-pulses-added': 'signal-wire',
+  'flow-does-not-stop': 'target',
+  'flow-otherwise': 'target',
+  'flow-of-other-meter': 'device',
 } as const satisfies Record<string, Stretch>
 
 export type CauseId = keyof typeof suspectedBy

@@ -178,6 +178,44 @@ export const enCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       diagnosis: 'The encoder has another number of pulses.',
       nextStep: 'Compare its part number with the bill of materials.',
     },
+    'flow-none': { diagnosis: 'Nothing flows.', nextStep: 'Look at the valves, the pump and the strainer.' },
+    'flow-without-supply': {
+      diagnosis: 'The flow meter has too little supply.',
+      nextStep: 'Check the fuse, the plug and the supply at the terminals.',
+    },
+    'flow-sensor-dead': {
+      diagnosis: 'Liquid flows, and the flow meter gives no pulses.',
+      nextStep: 'Lock out. Look for a stuck rotor. If it turns free, exchange the flow meter.',
+    },
+    'flow-wire-open': {
+      diagnosis: 'The pulses do not arrive at the card.',
+      nextStep: 'Check the plug and the signal core from the flow meter to the terminal.',
+    },
+    'flow-not-counted': {
+      diagnosis: 'The card gets the pulses and the controller shows no flow.',
+      nextStep: 'Compare the channel and its address with the I/O list. Look whether the counter is enabled.',
+    },
+    'flow-factor-wrong': {
+      diagnosis: 'The controller has another number of pulses for a litre.',
+      nextStep: 'Compare the factor in the controller with the plate of the flow meter.',
+    },
+    'flow-pulses-lost': {
+      diagnosis: 'The card loses pulses: its filter is slow, or the level is poor.',
+      nextStep: 'Compare the filter of the input with the pulses. Measure the level at the terminal.',
+    },
+    'flow-pulses-added': {
+      diagnosis: 'Pulses are added: a motor cable or an open screen.',
+      nextStep: 'Check the screen at the cabinet. Look where the cable runs beside a motor cable.',
+    },
+    'flow-does-not-stop': { diagnosis: 'Liquid still flows when it should stand.', nextStep: 'Look for a valve that leaks or does not close.' },
+    'flow-otherwise': {
+      diagnosis: 'The flow meter may be right: another flow than in service.',
+      nextStep: 'Measure the flow with a vessel and a watch, and enter it.',
+    },
+    'flow-of-other-meter': {
+      diagnosis: 'The flow meter has another number of pulses for a litre, or is worn.',
+      nextStep: 'Compare its part number with the bill of materials.',
+    },
     'turns-at-other-speed': {
       diagnosis: 'The encoder is right: the shaft turns at another speed.',
       nextStep: 'Measure the speed of the shaft, and enter it.',
@@ -186,5 +224,6 @@ export const enCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
   healthy: {
     output: { diagnosis: 'The electrical side is in order.', nextStep: 'If nothing moves or lights, look at the valve, the air or the load itself.' },
     encoder: { diagnosis: 'The encoder is in order.', nextStep: 'Compare the position on the screen with a rule.' },
+    flow: { diagnosis: 'The flow meter is in order.', nextStep: 'Compare the litres of a batch with a scale or a vessel.' },
   },
 }

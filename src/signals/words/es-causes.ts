@@ -181,6 +181,47 @@ export const esCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
       diagnosis: 'El encóder tiene otro número de impulsos.',
       nextStep: 'Compare su referencia con la lista de materiales.',
     },
+    'flow-none': { diagnosis: 'No circula nada.', nextStep: 'Mire las válvulas, la bomba y el filtro.' },
+    'flow-without-supply': {
+      diagnosis: 'El caudalímetro tiene poca alimentación.',
+      nextStep: 'Revise el fusible, el conector y la alimentación en los bornes.',
+    },
+    'flow-sensor-dead': {
+      diagnosis: 'Circula líquido y el caudalímetro no da impulsos.',
+      nextStep: 'Consigne. Busque un rotor trabado. Si gira libre, cambie el caudalímetro.',
+    },
+    'flow-wire-open': {
+      diagnosis: 'Los impulsos no llegan a la tarjeta.',
+      nextStep: 'Revise el conector y el hilo de señal del caudalímetro al borne.',
+    },
+    'flow-not-counted': {
+      diagnosis: 'La tarjeta recibe los impulsos y el control no muestra caudal.',
+      nextStep: 'Compare el canal y su dirección con la lista de entradas y salidas. Mire si el contador está habilitado.',
+    },
+    'flow-factor-wrong': {
+      diagnosis: 'El control tiene otro número de impulsos por litro.',
+      nextStep: 'Compare el factor del control con la placa del caudalímetro.',
+    },
+    'flow-pulses-lost': {
+      diagnosis: 'La tarjeta pierde impulsos: su filtro es lento o el nivel es malo.',
+      nextStep: 'Compare el filtro de la entrada con los impulsos. Mida el nivel en el borne.',
+    },
+    'flow-pulses-added': {
+      diagnosis: 'Se añaden impulsos: un cable de motor o una pantalla abierta.',
+      nextStep: 'Revise la pantalla en el armario. Mire dónde va el cable junto a uno de motor.',
+    },
+    'flow-does-not-stop': {
+      diagnosis: 'Sigue circulando líquido cuando debería estar parado.',
+      nextStep: 'Busque una válvula que pierde o no cierra.',
+    },
+    'flow-otherwise': {
+      diagnosis: 'El caudalímetro puede estar bien: el caudal no es el de servicio.',
+      nextStep: 'Mida el caudal con un recipiente y un reloj, e introdúzcalo.',
+    },
+    'flow-of-other-meter': {
+      diagnosis: 'El caudalímetro da otro número de impulsos por litro, o está gastado.',
+      nextStep: 'Compare su referencia con la lista de materiales.',
+    },
     'turns-at-other-speed': {
       diagnosis: 'El encóder está bien: el eje gira a otra velocidad.',
       nextStep: 'Mida la velocidad del eje e introdúzcala.',
@@ -189,5 +230,6 @@ export const esCauses: Pick<SignalWords, 'causes' | 'healthy'> = {
   healthy: {
     output: { diagnosis: 'La parte eléctrica está bien.', nextStep: 'Si nada se mueve ni se enciende, mire la válvula, el aire o la propia carga.' },
     encoder: { diagnosis: 'El encóder está bien.', nextStep: 'Compare la posición de la pantalla con una regla.' },
+    flow: { diagnosis: 'El caudalímetro está bien.', nextStep: 'Compare los litros de una carga con una báscula o un recipiente.' },
   },
 }

@@ -11,8 +11,8 @@ import { es } from './es.ts'
 export interface SignalWords {
   faults: Readonly<Record<FaultId, { diagnosis: string; nextStep: string }>>
   causes: Readonly<Record<CauseId, { diagnosis: string; nextStep: string }>>
-  /** What is said of a load or an encoder that has none of them. */
-  healthy: { output: { diagnosis: string; nextStep: string }; encoder: { diagnosis: string; nextStep: string } }
+  /** What is said of a load, an encoder or a flow meter that has none of them. */
+  healthy: Readonly<Record<'output' | 'encoder' | 'flow', { diagnosis: string; nextStep: string }>>
   /** The same of a safety device, whose readings approve nothing. */
   healthySafety: { diagnosis: string; nextStep: string }
   /** It shows this state all the time, whatever there is to see. */

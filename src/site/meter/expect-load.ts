@@ -1,7 +1,8 @@
 import { type EncoderField, encoderRows } from '../../signals/fault/encoder-rows.ts'
+import { type FlowField, flowRows } from '../../signals/fault/flow-rows.ts'
 import { type OutputField, outputRows } from '../../signals/fault/output-rows.ts'
 import type { Band } from '../../signals/verdict.ts'
-import type { EncoderSheet, Expectation, Field, OutputSheet } from './meter-sheet.ts'
+import type { EncoderSheet, Expectation, Field, FlowSheet, OutputSheet } from './meter-sheet.ts'
 
 /** What a good load reads, and the limits of card, cable and load where they are given. */
 export function outputExpectation({ id, unit }: Field, { circuit, limits, supply, basis }: OutputSheet): Expectation | undefined {
@@ -22,5 +23,11 @@ function both(one: Band, other: Band): Band {
 /** What a good encoder reads at the speed that was measured, or that of the machine in service. */
 export function encoderExpectation({ id, unit }: Field, { circuit, basis }: EncoderSheet): Expectation | undefined {
   const band = encoderRows(circuit)[0]?.reads[id as EncoderField]
+  return band && { band, usual: band, unit, basis }
+}
+
+/** What a good flow meter reads at the flow that was measured, or that of the machine in service. */
+export function flowExpectation({ id, unit }: Field, { circuit, basis }: FlowSheet): Expectation | undefined {
+  const band = id === 'flow' ? undefined : flowRows(circuit)[0]?.reads[id as FlowField]
   return band && { band, usual: band, unit, basis }
 }

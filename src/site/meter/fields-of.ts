@@ -18,7 +18,7 @@ const points: readonly Point[] = [
 const indicators: readonly Indicator[] = ['output-led', 'card-led', 'other-led', 'fault-led', 'tag']
 
 /** What is read of another instrument, and is held against nothing. */
-const given: ReadonlySet<Field['name']> = new Set(['reference', 'referenceValue', 'coldJunction', 'shaftSpeed', 'leads'])
+const given: ReadonlySet<Field['name']> = new Set(['reference', 'referenceValue', 'coldJunction', 'shaftSpeed', 'flowReference', 'leads'])
 export const isGiven = ({ name }: Field): boolean => given.has(name)
 
 /** Every reading that a device asks for. */
@@ -72,6 +72,8 @@ function ofKind(sheet: MeterSheet): Field[] {
       return sheet.circuit.hasElectronics ? outputFields.filter(({ id }) => id !== 'cold') : [...outputFields]
     case 'encoder':
       return [...encoderFields]
+    case 'flow':
+      return [...flowFields]
     case 'motor':
       return [...motorFields]
     case 'plain':
@@ -96,6 +98,16 @@ const encoderFields: readonly Field[] = [
   { id: 'channelA', name: 'channelA', at: 'terminal', unit: 'Hz' },
   { id: 'channelB', name: 'channelB', at: 'terminal', unit: 'Hz' },
   { id: 'counts', name: 'counts', at: 'address', unit: 'inc' },
+]
+
+/** Ids are those of the fault rows of a flow meter; the flow on a reference is what they are computed for. */
+const flowFields: readonly Field[] = [
+  { id: 'flow', name: 'flowReference', at: 'device', unit: 'l/min' },
+  { id: 'supply', name: 'flowSupply', at: 'pin', unit: 'V' },
+  { id: 'atMeter', name: 'pulsesAtMeter', at: 'pin', unit: 'Hz' },
+  { id: 'atCard', name: 'pulsesAtCard', at: 'terminal', unit: 'Hz' },
+  { id: 'stopped', name: 'pulsesStopped', at: 'terminal', unit: 'Hz' },
+  { id: 'shown', name: 'flowShown', at: 'address', unit: 'l/min' },
 ]
 
 const motorFields: readonly Field[] = [

@@ -5,21 +5,23 @@ import { loopLimits, loopState } from '../../signals/loop-current.ts'
 import { platinumResistance } from '../../signals/platinum.ts'
 import { platinumLimits } from '../../signals/platinum-class.ts'
 import { judge, type Verdict } from '../../signals/verdict.ts'
-import { encoderExpectation, outputExpectation } from './expect-load.ts'
+import { encoderExpectation, flowExpectation, outputExpectation } from './expect-load.ts'
 import { thermistorExpectation, thermocoupleExpectation, voltageExpectation } from './expect-measured.ts'
 import { fieldsOf, healthyOf } from './fields-of.ts'
 import type { BasisWord, Expectation, Field, MeterSheet, PlatinumSheet, SwitchedSheet, Values } from './meter-sheet.ts'
 import { motorExpectation } from './motor-value.ts'
 
-/** The sheet with the supply, or the speed, that was measured: limits follow it. */
+/** The sheet with the supply, the speed or the flow that was measured: limits follow it. */
 export function withMeasured(sheet: MeterSheet, values: Values): MeterSheet {
-  const { speed } = values
+  const { speed, flow } = values
   if (sheet.kind === 'switched') {
     const supply = values.supply ?? supplySeen(sheet, values)
     return supply === undefined ? sheet : { ...sheet, circuit: { ...sheet.circuit, supplyV: { value: supply, basis: 'measured' } } }
   }
   if (sheet.kind === 'output' && values.supply !== undefined) return { ...sheet, circuit: { ...sheet.circuit, supplyV: values.supply } }
   if (sheet.kind === 'encoder' && speed !== undefined && speed > 0) return { ...sheet, circuit: { ...sheet.circuit, speedPerMin: speed } }
+  if (sheet.kind === 'flow' && flow !== undefined && flow > 0)
+    return { ...sheet, circuit: { ...sheet.circuit, flowLPerMin: flow, isFlowMeasured: true } }
   return sheet
 }
 
@@ -62,6 +64,8 @@ export function expectationOf(field: Field, sheet: MeterSheet, values: Values): 
       return outputExpectation(field, sheet)
     case 'encoder':
       return encoderExpectation(field, sheet)
+    case 'flow':
+      return flowExpectation(field, sheet)
     case 'motor':
       return motorExpectation(field, sheet, values)
     case 'plain':

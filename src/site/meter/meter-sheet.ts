@@ -1,6 +1,7 @@
 import type { Quantity } from '../../law/law.ts'
 import type { SwitchedCircuit } from '../../signals/fault/circuit.ts'
 import type { EncoderCircuit } from '../../signals/fault/encoder-rows.ts'
+import type { FlowCircuit } from '../../signals/fault/flow-rows.ts'
 import type { OutputCircuit } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point, TargetState } from '../../signals/fault/row.ts'
 import type { SeenStates } from '../../signals/fault/seen-state.ts'
@@ -101,6 +102,14 @@ export interface EncoderSheet {
   expected: readonly Expected[]
 }
 
+/** A flow meter whose pulses are counted. */
+export interface FlowSheet {
+  kind: 'flow'
+  circuit: FlowCircuit
+  basis: readonly BasisWord[]
+  expected: readonly Expected[]
+}
+
 /** A three-phase motor. */
 export interface MotorSheet {
   kind: 'motor'
@@ -134,6 +143,7 @@ export type MeterSheet =
   | ThermistorSheet
   | OutputSheet
   | EncoderSheet
+  | FlowSheet
   | MotorSheet
 
 /** Where on the signal path a reading is taken. */
@@ -164,6 +174,12 @@ export type FieldName =
   | 'channelA'
   | 'channelB'
   | 'counts'
+  | 'flowReference'
+  | 'flowSupply'
+  | 'pulsesAtMeter'
+  | 'pulsesAtCard'
+  | 'pulsesStopped'
+  | 'flowShown'
   | 'shown'
   | 'acrossCard'
   | 'windingUv'

@@ -3,7 +3,8 @@ import { loopCauses, platinumCauses } from '../../signals/fault/analogue-causes.
 import type { Cause } from '../../signals/fault/cause.ts'
 import { diagnose, type Findings, type Observation } from '../../signals/fault/diagnose.ts'
 import { encoderRows } from '../../signals/fault/encoder-rows.ts'
-import { type FieldFindings, fieldFindings } from '../../signals/fault/field-rows.ts'
+import { type FieldFindings, type FieldRow, fieldFindings } from '../../signals/fault/field-rows.ts'
+import { flowRows } from '../../signals/fault/flow-rows.ts'
 import { type NextReading, nextReading } from '../../signals/fault/next-reading.ts'
 import { outputRows } from '../../signals/fault/output-rows.ts'
 import type { Indicator, Point } from '../../signals/fault/row.ts'
@@ -15,7 +16,7 @@ import { fieldsOf } from './fields-of.ts'
 import { withMeasured } from './judge-field.ts'
 import { type LightPattern, observationsOf } from './light-pattern.ts'
 import { thermistorValue, thermocoupleValue, voltageValue } from './measured-value.ts'
-import type { LoopSheet, MeterSheet, PlatinumSheet, Values } from './meter-sheet.ts'
+import type { EncoderSheet, FlowSheet, LoopSheet, MeterSheet, OutputSheet, PlatinumSheet, Values } from './meter-sheet.ts'
 import { motorValue } from './motor-value.ts'
 
 export type Lights = Readonly<Partial<Record<Indicator, LightPattern>>>
@@ -58,10 +59,10 @@ export interface Faults {
   apart: readonly (NextReading | undefined)[]
 }
 
-/** Of a load, or of an encoder. */
+/** Of a load, an encoder or a flow meter. */
 export interface Causes {
   kind: 'causes'
-  of: 'output' | 'encoder'
+  of: 'output' | 'encoder' | 'flow'
   findings: FieldFindings<string>
 }
 
@@ -97,6 +98,7 @@ export function outcomeOf(sheet: MeterSheet, values: Values, lights: Lights): Ou
       return motorValue(sheet, values)
     case 'output':
     case 'encoder':
+    case 'flow':
       return causesOf(withMeasured(sheet, values), values, lights)
     case 'plain':
       return { kind: 'nothing' }
@@ -155,17 +157,22 @@ function temperature(ohm: number, referenceC: number | undefined, { iceResistanc
 const asFields: Readonly<Partial<Record<LightPattern, readonly [on: number, off: number]>>> = { with: [1, 0], never: [0, 0], always: [1, 1] }
 
 function causesOf(sheet: MeterSheet, values: Values, lights: Lights): Outcome {
-  if (sheet.kind !== 'output' && sheet.kind !== 'encoder') return { kind: 'nothing' }
+  if (sheet.kind !== 'output' && sheet.kind !== 'encoder' && sheet.kind !== 'flow') return { kind: 'nothing' }
   const [tag, led] = [lights.tag && asFields[lights.tag], lights['card-led'] && asFields[lights['card-led']]]
   const seen: Values = { ...(tag ? { 'tag.on': tag[0] } : {}), ...(led ? { 'led.on': led[0], 'led.off': led[1] } : {}) }
-  const known = sheet.kind === 'output' ? fieldsOf(sheet).map(({ id }) => id) : ['supply', 'channelA', 'channelB', 'counts']
+  const known = sheet.kind === 'encoder' ? ['supply', 'channelA', 'channelB', 'counts'] : fieldsOf(sheet).map(({ id }) => id)
   const read: Record<string, number> = {}
   for (const id of known) {
     const value = values[id]
     if (value !== undefined) read[id] = value
   }
   const all = { ...read, ...seen }
-  const findings: FieldFindings<string> | undefined =
-    sheet.kind === 'output' ? fieldFindings(outputRows(sheet.circuit), all) : fieldFindings(encoderRows(sheet.circuit), all)
+  const findings: FieldFindings<string> | undefined = fieldFindings<string>(rowsOf(sheet), all)
   return findings ? { kind: 'causes', of: sheet.kind, findings } : { kind: 'nothing' }
+}
+
+/** The fault rows of what is read by fields, for the circuit of a sheet. */
+export function rowsOf(sheet: OutputSheet | EncoderSheet | FlowSheet): readonly FieldRow<string>[] {
+  if (sheet.kind === 'output') return outputRows(sheet.circuit)
+  return sheet.kind === 'encoder' ? encoderRows(sheet.circuit) : flowRows(sheet.circuit)
 }

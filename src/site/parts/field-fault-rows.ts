@@ -1,17 +1,16 @@
-import { encoderRows } from '../../signals/fault/encoder-rows.ts'
 import type { FieldRow } from '../../signals/fault/field-rows.ts'
-import { outputRows } from '../../signals/fault/output-rows.ts'
 import type { Band } from '../../signals/verdict.ts'
 import type { SignalWords } from '../../signals/words/words.ts'
 import { fieldsOf } from '../meter/fields-of.ts'
-import type { EncoderSheet, Field, OutputSheet } from '../meter/meter-sheet.ts'
+import type { EncoderSheet, Field, FlowSheet, OutputSheet } from '../meter/meter-sheet.ts'
 import { bandText, fieldText } from '../meter/meter-words.ts'
+import { rowsOf } from '../meter/outcome-of.ts'
 import type { MeterWords } from '../words/meter.ts'
 import type { FaultTableShown } from './fault-rows.ts'
 
-/** The whole fault table of a load or an encoder in words and figures. */
-export function fieldFaultRows(sheet: OutputSheet | EncoderSheet, words: MeterWords, signal: SignalWords): FaultTableShown {
-  const rows: readonly FieldRow<string>[] = sheet.kind === 'output' ? outputRows(sheet.circuit) : encoderRows(sheet.circuit)
+/** The whole fault table of a load, an encoder or a flow meter in words and figures. */
+export function fieldFaultRows(sheet: OutputSheet | EncoderSheet | FlowSheet, words: MeterWords, signal: SignalWords): FaultTableShown {
+  const rows = rowsOf(sheet)
   const fields = fieldsOf(sheet).filter(({ id }) => rows.some(({ reads }) => reads[id]))
   const names = [...new Set(fields.map((field) => fieldText(words, signal, field)))]
   const line = ({ reads }: FieldRow<string>, { id, unit }: Field): string => (reads[id] ? bandText(words, reads[id], unit) : words.meterAny)

@@ -9,6 +9,7 @@ import { analogueSignals } from '../../signals/scaling.ts'
 import type { Context } from '../context.ts'
 import type {
   EncoderSheet,
+  FlowSheet,
   LoopSheet,
   MeterSheet,
   MotorSheet,
@@ -31,6 +32,7 @@ const asked: Readonly<Partial<Record<MeterSheet['kind'], readonly Expectation['m
   thermocouple: ['thermovoltage'],
   thermistor: ['element-resistance'],
   encoder: ['frequency', 'counts-per-turn'],
+  flow: ['frequency'],
   motor: ['winding-balance', 'load-current'],
   output: ['coil-resistance', 'load-current', 'output-voltage', 'load-voltage'],
 }
@@ -65,6 +67,8 @@ function bareSheet({ technology, expectations }: Checkout, values: Values, ofCar
       return thermistorSheet(values, ends)
     case 'encoder':
       return encoderSheet(values)
+    case 'pulse-flow':
+      return flowSheet(values)
     case 'motor':
       return motorSheet(values)
     default:
@@ -115,6 +119,13 @@ function encoderSheet(values: Values): Bare<EncoderSheet> | undefined {
   if (!pulses || !speed || !lowest) return undefined
   const circuit = { pulsesPerTurn: pulses.value, speedPerMin: speed.value, lowestSupplyV: lowest.value }
   return { kind: 'encoder', circuit, basis: [...new Set([pulses.basis, speed.basis, lowest.basis])].flatMap((it) => (it === 'generic' ? [] : [it])) }
+}
+
+function flowSheet(values: Values): Bare<FlowSheet> | undefined {
+  const [pulses, flow, lowest] = [values.number('pulsesPerLitre'), values.number('flowLPerMin'), values.number('lowestSupplyV')]
+  if (!pulses || !flow || !lowest) return undefined
+  const circuit = { pulsesPerLitre: pulses.value, flowLPerMin: flow.value, lowestSupplyV: lowest.value }
+  return { kind: 'flow', circuit, basis: [...new Set([pulses.basis, flow.basis, lowest.basis])].flatMap((it) => (it === 'generic' ? [] : [it])) }
 }
 
 function motorSheet(values: Values): Bare<MotorSheet> {

@@ -43,9 +43,10 @@ export function metersOf(context: Context, device: Device): Metered[] {
     return { signal, sheet: outputSheet(context, circuit, checkout, expectations), expectations, notComputed: [], refused: undefined, isSafetyDevice }
   })
   const ofInputs = outputs.length > 0 ? checkout.expectations.filter((it) => !hasOwnMeter(it)) : checkout.expectations
-  if (checkout.circuits.length === 0) {
+  // Pulses are no state of a target: their own rows take the place of those of a switch.
+  const sheet = checkout.circuits.length === 0 || checkout.technology === 'pulse-flow' ? analogueSheet(context, checkout, device, first) : undefined
+  if (sheet && (checkout.circuits.length === 0 || sheet.kind === 'flow')) {
     if (outputs.length > 0 || checkout.expectations.length === 0) return outputs
-    const sheet = analogueSheet(context, checkout, device, first)
     return [{ signal: first, sheet, expectations: checkout.expectations, notComputed: [], refused: undefined, isSafetyDevice }]
   }
   const inputs = checkout.circuits.map(({ signal, circuit, seen, notComputed = [], refused }, index) => {
