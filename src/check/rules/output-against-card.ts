@@ -1,10 +1,9 @@
 import { outputOf } from '../../checkout/circuit-of.ts'
 import type { Wired } from '../../checkout/wiring.ts'
 import { pairingRefusal, type SensorOutput } from '../../signals/sensor-output.ts'
-import type { Problem } from '../../source/finding.ts'
-import type { Place } from '../../source/place.ts'
 import { checkouts } from '../checkouts.ts'
 import type { Rule } from '../rule.ts'
+import { problemsOfPairs, type WrongPair } from '../wrong-pairs.ts'
 
 const names: Readonly<Record<SensorOutput, string>> = {
   pnp: 'a PNP output',
@@ -22,46 +21,56 @@ export const outputAgainstCard: Rule = {
   source: 'IEC 61131-2, current-sinking and current-sourcing inputs',
 
   *check(_, graph) {
-    for (const { wired } of graph.made(checkouts)) {
-      for (const it of wired) {
-        yield* switched(it)
-        yield* analogue(it)
-      }
-    }
+    const wired = graph.made(checkouts).flatMap((it) => it.wired)
+    yield* problemsOfPairs(wired.flatMap((it) => [...switched(it), ...analogue(it)]))
   },
 }
 
-function* switched(wired: Wired): Iterable<Problem> {
+function switched(wired: Wired): WrongPair[] {
   const { device, signal, values, ofCard } = wired
   const output = outputOf(wired)
   const sense = ofCard.placedChoice('sense')
-  if (!signal || !sense || output === undefined || !/^(DI|SDI|CNT)$/.test(signal.type.value)) return
-  if (!pairingRefusal(output, sense.value)) return
+  if (!signal || !sense || output === undefined || !/^(DI|SDI|CNT)$/.test(signal.type.value)) return []
+  if (!pairingRefusal(output, sense.value)) return []
   // An amplifier between them reads a NAMUR switch, and its own output drives the card.
-  if (output === 'namur' && values.placedText('amplifier')) return
-  yield {
-    message: `\`${device.tag.value}\` has ${names[output]}, and card \`${signal.card?.value}\` is ${sense.value}`,
-    place: signal.card?.place ?? signal.tag.place,
-    related: halves(values.placedChoice('output')?.place, sense.place),
-    help:
-      output === 'namur'
-        ? `name the isolating amplifier between them as \`amplifier\` of \`${device.tag.value}\` in checkout.yaml, or fit one`
-        : `wire it to a ${sense.value === 'sinking' ? 'sourcing' : 'sinking'} card, fit a device of the other polarity, or correct the data`,
-  }
+  if (output === 'namur' && values.placedText('amplifier')) return []
+  return [
+    {
+      tag: device.tag.value,
+      card: signal.card?.value ?? '',
+      place: signal.card?.place ?? signal.tag.place,
+      device: { has: `has ${names[output]}`, several: `come from ${names[output]}`, place: values.placedChoice('output')?.place },
+      onCard: { is: `is ${sense.value}`, place: sense.place },
+      ...adviceOn(output, sense.value, device.tag.value),
+    },
+  ]
 }
 
-function* analogue({ device, signal, values, ofCard }: Wired): Iterable<Problem> {
+function analogue({ device, signal, values, ofCard }: Wired): WrongPair[] {
   const [own, taken] = [values.placedChoice('signal'), ofCard.placedChoice('signal')]
-  if (!signal || !own || !taken || own.value === taken.value) return
-  yield {
-    message: `\`${device.tag.value}\` gives ${own.value}, and card \`${signal.card?.value}\` takes ${taken.value}`,
-    place: signal.card?.place ?? signal.tag.place,
-    related: halves(own.place, taken.place),
-    help: 'set card and device to the same signal, or correct the data',
-  }
+  if (!signal || !own || !taken || own.value === taken.value) return []
+  return [
+    {
+      tag: device.tag.value,
+      card: signal.card?.value ?? '',
+      place: signal.card?.place ?? signal.tag.place,
+      device: { has: `gives ${own.value}`, several: `are ${own.value}`, place: own.place },
+      onCard: { is: `takes ${taken.value}`, place: taken.place },
+      help: 'set card and device to the same signal, or correct the data',
+      each: 'set cards and devices to the same signal',
+    },
+  ]
 }
 
-const halves = (device: Place | undefined, card: Place) => [
-  ...(device ? [{ label: 'the device', place: device }] : []),
-  { label: 'the card', place: card },
-]
+function adviceOn(output: SensorOutput, sense: string, tag: string): Pick<WrongPair, 'help' | 'each'> {
+  if (output === 'namur')
+    return {
+      help: `name the isolating amplifier between them as \`amplifier\` of \`${tag}\` in checkout.yaml, or fit one`,
+      each: 'name the isolating amplifier of each device as its `amplifier` in checkout.yaml, or fit one',
+    }
+  const other = sense === 'sinking' ? 'sourcing' : 'sinking'
+  return {
+    help: `wire it to a ${other} card, fit a device of the other polarity, or correct the data`,
+    each: `wire each to a ${other} card, or fit devices of the other polarity`,
+  }
+}
