@@ -5,6 +5,7 @@ import { isLightPattern, patternOf } from '../../meter/light-pattern.ts'
 import type { MeterSheet } from '../../meter/meter-sheet.ts'
 import { meterWords } from '../../words/meter.ts'
 import { required } from '../dom.ts'
+import { startClear } from './ask-clear.ts'
 import { type Kept, keep, keyOf, nothingKept, restore } from './kept.ts'
 import { startKeys } from './keys.ts'
 import { type MeterPage, stateOf } from './meter-state.ts'
@@ -69,7 +70,7 @@ function startMeter(root: HTMLElement): void {
       change({ readings: kept.readings, lights: before === pattern ? others : { ...others, [indicator]: pattern } })
     }
   })
-  required(root, '[data-meter-clear]').addEventListener('click', () => {
+  startClear(root, () => {
     kept = nothingKept()
     keep(key, kept)
     show()
