@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
+import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
 import { withFlexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { styles } from './own-styles.ts'
@@ -30,7 +31,7 @@ export const scripts = {
 }
 
 /**
- * Writes `assets/`: the style sheets, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and
+ * Writes `assets/`: the style sheets, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and their texts and
  * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
  * and what is wrong with pictures.
  */
@@ -59,7 +60,9 @@ export async function styleSheet(name: string): Promise<string> {
 
 async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void> {
   mkdirSync(join(siteDir, 'sheets'), { recursive: true })
-  for (const { number, sheetList } of drawings) {
+  for (const drawing of drawings) {
+    const { number, sheetList } = drawing
+    writeFileSync(join(siteDir, drawingTextsFile(number.value)), drawingTextsScript(drawing))
     const write = (sheet: Sheet, svg: string) => writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), svg)
     const pages = sheetList.flatMap((sheet) => (sheet.pdf ? [{ page: sheet.pdf.page, write: (svg: string) => write(sheet, svg) }] : []))
     for (const sheet of sheetList) if (sheet.readable && !sheet.pdf) write(sheet, sheet.svg())

@@ -238,8 +238,16 @@ describe('drawings', () => {
       expect([moved.x < x, moved.y < y]).toEqual([true, true])
       await page.keyboard.press('-')
       expect((await sheetBox(page)).width).toBeLessThan(width)
+      const middleOf = async () => {
+        const [sheet, area] = [await sheetBox(page), await page.locator('[data-sheet-window]').boundingBox()]
+        return area ? (area.x + area.width / 2 - sheet.x) / sheet.width : 0
+      }
+      await page.keyboard.press('+')
+      await page.keyboard.press('ArrowLeft')
+      const before = await middleOf()
       await page.keyboard.press('Escape')
       expect(await page.locator('[data-sheet].full').count()).toBe(0)
+      expect(await middleOf()).toBeCloseTo(before, 1)
     })
   })
 
@@ -281,3 +289,78 @@ describe('drawings', () => {
     }
   })
 })
+
+describe('the search in a drawing', () => {
+  test('keys on the screen find a tag, mark it, and buttons lead from sheet to sheet', async () => {
+    await onPage('drawings/E-104.html', async (page) => {
+      await page.getByRole('button', { name: 'Full screen' }).tap()
+      await page.getByRole('button', { name: 'Search drawing' }).tap()
+      for (const key of ['P', 'R', 'S', '2', '0', '4']) await page.locator('.key', { hasText: new RegExp(`^${key}$`) }).tap()
+      await expect.poll(() => status(page)).toMatch(/^\d+ found$/)
+      const sheets = await page.locator('[data-find-sheets] a').allTextContents()
+      expect(sheets).toEqual(expect.arrayContaining([expect.stringMatching(/^Sheet 2: \d+$/)]))
+      await page.locator('.key-word', { hasText: 'Find' }).tap()
+      await expect.poll(() => page.url()).toMatch(/#find=PRS204&at=\d+$/)
+      await expect.poll(() => status(page)).toMatch(/^\d+ of \d+$/)
+      expect(await page.locator('.keys').isVisible()).toBe(false)
+      await page.locator('[data-find-sheets] a', { hasText: 'Sheet 2' }).tap()
+      await expect.poll(() => page.url()).toMatch(/E-104\/2\.html#find=PRS204&at=\d+$/)
+      await expect.poll(() => page.locator('.hit-here').count()).toBe(1)
+      expect(await page.locator('[data-sheet].full').count()).toBe(1)
+      await expect.poll(() => isShown(page, '.hit-here')).toBe(true)
+      // The mark lies over the tag and lets the touch through.
+      await page.locator('#at-PRS204 rect').first().tap()
+      await expect.poll(() => page.url()).toMatch(/tags\/PRS204\.html$/)
+    })
+  })
+
+  test('it goes from hit to hit over all sheets and round again', async () => {
+    await onPage('drawings/E-105.html', async (page) => {
+      await page.getByRole('button', { name: 'Search drawing' }).click()
+      await page.getByRole('searchbox').fill('con')
+      await page.keyboard.press('Enter')
+      await expect.poll(() => status(page)).toMatch(/^1 of \d+$/)
+      const count = Number(/\d+$/.exec((await status(page)) ?? '')?.[0])
+      expect(count).toBeGreaterThan(2)
+      const seen: string[] = []
+      for (let step = 0; step < count; step++) {
+        const before = await status(page)
+        await page.getByRole('button', { name: 'Next', exact: true }).tap()
+        await expect.poll(() => status(page)).toMatch(/^\d+ of \d+$/)
+        await expect.poll(() => status(page)).not.toBe(before)
+        await expect.poll(() => isShown(page, '.hit-here')).toBe(true)
+        seen.push((await status(page)) ?? '')
+      }
+      expect(seen).toEqual(Array.from({ length: count }, (_, index) => `${((index + 1) % count) + 1} of ${count}`))
+    })
+  })
+
+  test('what stands nowhere is said, and the end of the search takes its marks away', async () => {
+    await onPage('drawings/E-104.html', async (page) => {
+      await page.getByRole('button', { name: 'Search drawing' }).click()
+      await page.getByRole('searchbox').fill('XYZ999')
+      await expect.poll(() => status(page)).toBe('It stands on no sheet of this drawing.')
+      await page.getByRole('searchbox').fill('X1')
+      await expect.poll(() => page.locator('.hit').count()).toBeGreaterThan(1)
+      expect(await violations(page)).toEqual([])
+      await page.getByRole('button', { name: 'End search' }).tap()
+      await expect.poll(() => page.locator('.hit').count()).toBe(0)
+      expect(await page.getByRole('searchbox').isVisible()).toBe(false)
+    })
+  })
+})
+
+const status = (page: Page) => page.locator('[data-find-status]').textContent()
+
+const isShown = (page: Page, selector: string) =>
+  page.evaluate((part) => {
+    const [inner, outer] = [part, '[data-sheet-window]'].map((it) => document.querySelector(it)?.getBoundingClientRect())
+    return (
+      inner !== undefined &&
+      outer !== undefined &&
+      inner.top >= outer.top &&
+      inner.bottom <= outer.bottom &&
+      inner.left >= outer.left &&
+      inner.right <= outer.right
+    )
+  }, selector)

@@ -1,3 +1,6 @@
 import { startDrawing } from './start-drawing.ts'
+import { startFind } from './start-find.ts'
 
-for (const sheet of document.querySelectorAll<HTMLElement>('[data-sheet]')) startDrawing(sheet)
+const sheet = document.querySelector<HTMLElement>('[data-sheet]')
+const opened = sheet && startDrawing(sheet)
+if (opened) startFind(opened)

@@ -18,8 +18,8 @@ export interface SheetView {
   move(x: number, y: number): void
   /** Brings a part of the sheet into the middle of the window, enlarged so that it can be read. */
   showPart(part: Element): void
-  /** Fits the sheet to a window of another size. */
-  refit(): void
+  /** Fits the sheet to its window, which a change gives another size. What is in the middle stays there. */
+  refit(change?: () => void): void
 }
 
 const mostZoom = 12
@@ -46,13 +46,22 @@ export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx:
   }
 
   function zoomBy(factor: number, at = middleOf(area)): void {
-    const before = drawing.getBoundingClientRect()
-    const share = { x: (at.x - before.left) / before.width, y: (at.y - before.top) / before.height }
+    const share = shareAt(at)
     zoom = Math.min(mostZoom, Math.max(1, zoom * factor))
     layOut()
-    const after = drawing.getBoundingClientRect()
-    area.scrollLeft += after.left + share.x * after.width - at.x
-    area.scrollTop += after.top + share.y * after.height - at.y
+    bring(share, at)
+  }
+
+  /** Where a point of the screen is on the sheet, as a share of its width and height. */
+  function shareAt({ x, y }: Spot): Spot {
+    const { left, top, width, height } = drawing.getBoundingClientRect()
+    return { x: (x - left) / width, y: (y - top) / height }
+  }
+
+  function bring(share: Spot, to: Spot): void {
+    const { left, top, width, height } = drawing.getBoundingClientRect()
+    area.scrollLeft += left + share.x * width - to.x
+    area.scrollTop += top + share.y * height - to.y
   }
 
   return {
@@ -92,7 +101,12 @@ export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx:
       area.scrollLeft += from.x - to.x
       area.scrollTop += from.y - to.y
     },
-    refit: layOut,
+    refit(change) {
+      const share = shareAt(middleOf(area))
+      change?.()
+      layOut()
+      bring(share, middleOf(area))
+    },
   }
 }
 

@@ -6,8 +6,9 @@ import { startGestures } from './start-gestures.ts'
 const turning = 'fettle.sheet'
 const stepPx = 90
 const zoomStep = 1.6
-/** Between the buttons, the sheet and the rail. */
-const marginPx = 16
+/** Between the sheet and the rail. */
+const marginPx = 10
+const leastHeightPx = 200
 
 export interface OpenedDrawing {
   sheet: HTMLElement
@@ -34,15 +35,17 @@ export function startDrawing(sheet: HTMLElement): OpenedDrawing | undefined {
   const view = sheetView(area, drawing, () => {
     if (isFull()) return area.clientHeight
     const rail = document.querySelector<HTMLElement>('.rail')?.offsetHeight ?? 0
-    return sheet.dataset.sheet === 'width' ? undefined : innerHeight - rail - tools.offsetHeight - marginPx
+    const above = area.getBoundingClientRect().top - sheet.getBoundingClientRect().top
+    return sheet.dataset.sheet === 'width' ? undefined : Math.max(leastHeightPx, innerHeight - rail - above - marginPx)
   })
 
   const open = full.textContent
   const setFull = (on: boolean) => {
-    sheet.classList.toggle('full', on)
-    document.documentElement.classList.toggle('with-full', on)
-    full.textContent = (on ? full.dataset.close : open) ?? ''
-    view.refit()
+    view.refit(() => {
+      sheet.classList.toggle('full', on)
+      document.documentElement.classList.toggle('with-full', on)
+      full.textContent = (on ? full.dataset.close : open) ?? ''
+    })
   }
   const turn = () => {
     if (isFull()) save(turning, 'full', 'sessionStorage')
@@ -81,7 +84,8 @@ export function startDrawing(sheet: HTMLElement): OpenedDrawing | undefined {
     if (mark instanceof SVGElement && drawing.contains(mark)) show(mark.querySelector('rect') ?? mark)
   }
   addEventListener('hashchange', toMark)
-  addEventListener('resize', () => view.refit())
+  // Before the fonts are there the buttons may take more lines.
+  for (const event of ['resize', 'load']) addEventListener(event, () => view.refit())
   // Turning to the next sheet stays in full screen.
   setFull(load(turning, 'sessionStorage') !== undefined)
   save(turning, undefined, 'sessionStorage')

@@ -1,5 +1,5 @@
 import { type KeyRows, numberKeys } from './key-rows.ts'
-import type { SearchLabels } from './labels.ts'
+import type { KeyLabels } from './labels.ts'
 
 export interface KeyActs {
   type(text: string): void
@@ -10,7 +10,7 @@ export interface KeyActs {
 }
 
 /** Draws the keys: letters on the left, numbers on the right, words for what is no letter. */
-export function makeBoard({ rows, accents }: KeyRows, labels: SearchLabels, acts: KeyActs): HTMLElement {
+export function makeBoard({ rows, accents }: KeyRows, labels: KeyLabels, acts: KeyActs): HTMLElement {
   let accented = false
   const letters = [...rows.join('')].map((letter) => ({ letter, key: pressKey(letter, () => typeLetter(letter)) }))
   const accentKey = pressKey(labels.accents, () => setAccented(!accented), 'key-word')

@@ -1,18 +1,24 @@
 import { load, save } from '../store.ts'
 import { makeBoard } from './key-board.ts'
 import { keyRows } from './key-rows.ts'
-import type { SearchLabels } from './labels.ts'
+import type { KeyLabels } from './labels.ts'
 
 /** Remembers on this panel that the keys were opened by their button: some panels pass a touch off as a mouse. */
 const wanted = 'fettle.keys'
 /** Below this a screen is a phone's, which brings its own keys. In CSS px, the shorter side. */
 const phoneSide = 480
 
+export interface Keys {
+  /** Opens them for a finger, where the panel brings none of its own. */
+  openFor(pointerType: string): void
+  close(): void
+}
+
 /**
  * Keys on the screen for a panel that has none: they open when the field is touched, or by a button beside it. A real
  * keyboard goes on working.
  */
-export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels: SearchLabels): void {
+export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels: KeyLabels): Keys {
   const toggle = document.createElement('button')
   toggle.type = 'button'
   toggle.className = 'keys-toggle'
@@ -61,9 +67,9 @@ export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels
   })
   // Told before the field has the focus, so that the panel does not bring its own keys. Ours come with the click: the
   // page may be scrolled for them, and would slide away from under the finger.
+  const wants = (pointerType: string) => (pointerType === 'touch' && Math.min(screen.width, screen.height) >= phoneSide) || load(wanted) !== undefined
   input.addEventListener('pointerdown', ({ pointerType }) => {
-    const isPhone = Math.min(screen.width, screen.height) < phoneSide
-    if ((pointerType === 'touch' && !isPhone) || load(wanted) !== undefined) input.inputMode = 'none'
+    if (wants(pointerType)) input.inputMode = 'none'
   })
   input.addEventListener('pointercancel', () => {
     if (board.hidden) input.removeAttribute('inputmode')
@@ -74,6 +80,12 @@ export function startKeys(form: HTMLFormElement, input: HTMLInputElement, labels
   input.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape' && input.value === '') close()
   })
+  return {
+    close,
+    openFor(pointerType) {
+      if (wants(pointerType)) open()
+    },
+  }
 }
 
 /** The page ends above the keys and is scrolled so that the field stands above them too, with room for results. */

@@ -41,6 +41,9 @@ export interface SearchLabels {
   accents: string
 }
 
+/** What the keys on the screen say. */
+export type KeyLabels = Pick<SearchLabels, 'keys' | 'closeKeys' | 'space' | 'erase' | 'clear' | 'find' | 'accents'>
+
 /** Throws when the page lacks its labels: that is a fault of the site, not of the reader. */
 export function readLabels(): SearchLabels {
   const text = document.querySelector('[data-search-labels]')?.textContent
