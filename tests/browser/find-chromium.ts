@@ -129,7 +129,7 @@ async function unpack(entry: string, dir: string): Promise<void> {
 const projectCache = fileURLToPath(new URL('../../node_modules/.cache/fettle', import.meta.url))
 
 /** A folder that only this user can fill: what lies in it gets started. */
-function cacheFolder(): string {
+export function cacheFolder(): string {
   try {
     mkdirSync(projectCache, { recursive: true })
     accessSync(projectCache, constants.W_OK)
