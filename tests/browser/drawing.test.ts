@@ -348,6 +348,13 @@ describe('the search in a drawing', () => {
       expect(await page.getByRole('searchbox').isVisible()).toBe(false)
     })
   })
+
+  test('a reference on a sheet leads to the sheet that it names', async () => {
+    await onPage('drawings/E-104/2.html', async (page) => {
+      await page.getByRole('link', { name: 'E-102 Sheet 1' }).locator('rect').tap()
+      await expect.poll(() => page.url()).toMatch(/drawings\/E-102\.html$/)
+    })
+  })
 })
 
 const status = (page: Page) => page.locator('[data-find-status]').textContent()
