@@ -10,6 +10,9 @@ import { alarmWithoutDevice } from './rules/alarm-without-device.ts'
 import { alarmWithoutRecovery } from './rules/alarm-without-recovery.ts'
 import { bareNumber } from './rules/bare-number.ts'
 import { bareTag } from './rules/bare-tag.ts'
+import { calloutOffPicture } from './rules/callout-off-picture.ts'
+import { calloutOutOfOrder } from './rules/callout-out-of-order.ts'
+import { calloutWithoutText } from './rules/callout-without-text.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { contactContradicted } from './rules/contact-contradicted.ts'
@@ -102,6 +105,7 @@ import { unitAgainstSignal } from './rules/unit-against-signal.ts'
 import { unknownAlarm } from './rules/unknown-alarm.ts'
 import { unknownAnchor } from './rules/unknown-anchor.ts'
 import { unknownArea } from './rules/unknown-area.ts'
+import { unknownCallout } from './rules/unknown-callout.ts'
 import { unknownCard } from './rules/unknown-card.ts'
 import { unknownCaution } from './rules/unknown-caution.ts'
 import { unknownDrawing } from './rules/unknown-drawing.ts'
@@ -147,6 +151,9 @@ export const rules: readonly Rule[] = [
   alarmWithoutRecovery,
   bareNumber,
   bareTag,
+  calloutOffPicture,
+  calloutOutOfOrder,
+  calloutWithoutText,
   cardWithoutSignals,
   channelOutOfRange,
   contactContradicted,
@@ -239,6 +246,7 @@ export const rules: readonly Rule[] = [
   unknownAnchor,
   unknownArea,
   unknownCard,
+  unknownCallout,
   unknownCaution,
   unknownDrawing,
   unknownEnergySource,

@@ -150,6 +150,15 @@ export const elements: Record<string, Element> = {
       caption: { description: 'Text under it' },
     },
   },
+  Callout: {
+    description: 'A numbered mark on a picture; what it holds stands below the picture, beside the same number',
+    attributes: {
+      n: { required: true, number: true, description: 'Number of the mark: 1, 2, 3 in the order of the picture' },
+      x: { required: true, number: true, description: 'Where it stands, in percent of the width from the left' },
+      y: { required: true, number: true, description: 'Where it stands, in percent of the height from the top' },
+    },
+    inside: ['Figure'],
+  },
   Table: {
     description: 'A table made from the data',
     attributes: {

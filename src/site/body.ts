@@ -3,6 +3,7 @@ import type { Root as HastRoot } from 'hast'
 import { type Components, toJsxRuntime } from 'hast-util-to-jsx-runtime'
 import type { Root } from 'mdast'
 import { toHast } from 'mdast-util-to-hast'
+import { giveMarks } from './callout-marks.ts'
 
 /**
  * A component that shows the body of a page: the tree that the check has read, with our elements in place
@@ -13,6 +14,7 @@ import { toHast } from 'mdast-util-to-hast'
  */
 export function contentOf(body: Root, elements: Readonly<Record<string, unknown>>): () => unknown {
   const hast = toHast(body, { passThrough: ['mdxJsxFlowElement', 'mdxJsxTextElement'] }) as HastRoot
+  giveMarks(hast)
   const content = () =>
     toJsxRuntime(hast, {
       Fragment,

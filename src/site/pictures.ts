@@ -40,6 +40,16 @@ export async function writePictures({ images, references }: Machine, siteDir: st
   return broken
 }
 
+/** How wide and high a picture is shown at most, in px, turned as the camera was held; undefined for one that cannot be read. A drawing has a shape and no size. */
+export async function pictureSize(file: string): Promise<{ widthPx: number; heightPx: number; isDrawing: boolean } | undefined> {
+  try {
+    const { autoOrient, format } = await sharp(file).metadata()
+    return { widthPx: autoOrient.width, heightPx: autoOrient.height, isDrawing: format === 'svg' }
+  } catch {
+    return undefined // `writePictures` tells of it, with its place
+  }
+}
+
 /** Turned as the camera was held, no wider than the panel needs, without place and owner of the camera. */
 function shrink(file: string): Promise<Buffer> {
   return sharp(file).rotate().resize({ width: widestPx, withoutEnlargement: true }).webp({ quality: 80 }).toBuffer()

@@ -48,7 +48,14 @@ ${tall}
 
 ${message('The new jaws are sharp.')}
 <Steps>
-  <Step>Put the jaws in.</Step>
+  <Step>
+    Put the jaws in (1).
+
+    <Figure image="photos/press.svg" alt="The press">
+      <Callout n="1" x="25" y="80">Jaws, <Tag id="PS-101" /></Callout>
+      <Callout n="2" x="100" y="0">Lamp</Callout>
+    </Figure>
+  </Step>
   <Step>Turn the screws in.</Step>
 </Steps>
 `
@@ -58,7 +65,7 @@ const walk: readonly [step: string, ...hazards: string[]][] = [
   ['Open the clamp.', 'The clamp closes with 5 kN.'],
   ['Turn the screws out.', 'The clamp closes with 5 kN.', 'The screws have sharp edges.'],
   ['Lift the jaws out.', 'The clamp closes with 5 kN.'],
-  ['Put the jaws in.', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
+  ['Put the jaws in (1).', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
   ['Turn the screws in.', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
 ]
 
@@ -156,7 +163,7 @@ test('a touched step comes into focus, and its own tick goes on too', async () =
     await page.getByText('Lift the jaws out.').tap()
     expect(await here(page).textContent()).toContain('Lift the jaws out.')
     await here(page).locator('[data-tick]').tap()
-    expect(await here(page).textContent()).toContain('Put the jaws in.')
+    expect(await here(page).textContent()).toContain('Put the jaws in (1).')
   })
 })
 
@@ -197,5 +204,26 @@ test('on paper and with scripts off all steps are equal', async () => {
     await page.goto(address())
     expect((await looks(page)).length).toBe(1)
     expect(await page.locator('.step-bar').count()).toBe(0)
+  })
+})
+
+test.each([true, false])('marks stand where the picture has them, and below it is what they are, with scripts: %j', async (javaScriptEnabled) => {
+  await usePage(browser, { width: 800, height: 480, touch: true, context: { javaScriptEnabled } }, async (page) => {
+    await page.goto(address())
+    await page.locator('.figure').scrollIntoViewIfNeeded()
+    const picture = await page.locator('.figure img').boundingBox()
+    if (!picture) throw new Error('no picture')
+    expect(picture.width).toBeGreaterThan(100)
+    expect(picture.height).toBeLessThan(480 / 2)
+    for (const [index, x, y] of [
+      [0, 0.25, 0.8],
+      [1, 1, 0],
+    ] as const) {
+      const mark = await page.locator('.figure-marks circle').nth(index).boundingBox()
+      if (!mark) throw new Error('no mark')
+      expect(mark.x + mark.width / 2).toBeCloseTo(picture.x + x * picture.width, 0)
+      expect(mark.y + mark.height / 2).toBeCloseTo(picture.y + y * picture.height, 0)
+    }
+    expect(await page.locator('.callouts li').allInnerTexts()).toEqual(['1\nJaws, PS-101', '2\nLamp'])
   })
 })

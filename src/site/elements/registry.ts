@@ -1,6 +1,7 @@
 import Alarm from './Alarm.astro'
 import Anchor from './Anchor.astro'
 import Avoid from './Avoid.astro'
+import Callout from './Callout.astro'
 import Consequence from './Consequence.astro'
 import Drawing from './Drawing.astro'
 import Fact from './Fact.astro'
@@ -31,6 +32,7 @@ export const registry = {
   Alarm,
   Anchor,
   Avoid,
+  Callout,
   Consequence,
   Drawing,
   Fact,
