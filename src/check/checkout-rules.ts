@@ -12,6 +12,7 @@ import { lightReserveTooLow } from './rules/light-reserve-too-low.ts'
 import { loadBelowMinimum } from './rules/load-below-minimum.ts'
 import { loadVoltageOffRating } from './rules/load-voltage-off-rating.ts'
 import { loopBudgetExceeded } from './rules/loop-budget-exceeded.ts'
+import { objectPassesUnseen } from './rules/object-passes-unseen.ts'
 import { outputAgainstCard } from './rules/output-against-card.ts'
 import { outputOverloaded } from './rules/output-overloaded.ts'
 import { partOfOtherTechnology } from './rules/part-of-other-technology.ts'
@@ -44,6 +45,7 @@ export const checkoutRules: readonly Rule[] = [
   loadBelowMinimum,
   loadVoltageOffRating,
   loopBudgetExceeded,
+  objectPassesUnseen,
   outputAgainstCard,
   outputOverloaded,
   partOfOtherTechnology,

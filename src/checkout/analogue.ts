@@ -1,8 +1,10 @@
 import type { Result } from '../law/law.ts'
+import { hydrostaticPressure, standardGravity } from '../signals/level.ts'
 import { largestLoop, loopResistance, transmitterVoltage } from '../signals/loop-budget.ts'
 import { loopLimits } from '../signals/loop-current.ts'
 import { analogueSignals, countsOfSignal, signalOfValue } from '../signals/scaling.ts'
 import { rootSumSquare, shareOfSpan, worstCase } from '../signals/tolerance-stack.ts'
+import { unitOf } from '../signals/unit.ts'
 import { type Expectation, expected, isValue, restsOn, stated, together } from './expectation.ts'
 import { signalName } from './switched.ts'
 import { ohmPerKm, type Wired } from './wiring.ts'
@@ -34,7 +36,25 @@ export function analogueExpectations(wired: Wired): Expectation[] {
     const result = signalOfValue({ value, ...range })
     return withTolerance(expected({ ...frame, state, at: { value, unit: ofRange }, unit }, result), error)
   })
-  return [...readings, ...countsAt(wired, readings, ends), ...(unit === 'mA' ? loopExpectations(wired, kind === '4-20 mA') : [])]
+  return [
+    ...readings,
+    ...headPressures(wired),
+    ...countsAt(wired, readings, ends),
+    ...(unit === 'mA' ? loopExpectations(wired, kind === '4-20 mA') : []),
+  ]
+}
+
+/** Of a level by the pressure at the bottom: what a hand pump must give for each point of the range. Nothing without a density. */
+function headPressures(wired: Wired): Expectation[] {
+  const densityKgPerM3 = wired.values.number('densityKgPerM3')
+  if (!densityKgPerM3) return []
+  return pointsOfRange(wired).flatMap(({ state, value, unit }): Expectation[] => {
+    const height = unitOf(unit)
+    if (height?.dimension !== 'length') return []
+    const liquidM = value * height.factor
+    const frame = { measured: 'head-pressure', ...signalName(wired), point: 'device', state, at: { value, unit }, unit: 'kPa' } as const
+    return [expected(frame, hydrostaticPressure({ densityKgPerM3, gravityMPerS2: standardGravity, liquidM }))]
+  })
 }
 
 export function withTolerance(it: Expectation, error: Result): Expectation {

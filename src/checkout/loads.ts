@@ -1,5 +1,6 @@
 import { numberOf, type Quantity, type Result, type Stated } from '../law/law.ts'
-import { coilCurrent, coilTolerance, coldCoilResistance } from '../signals/coil.ts'
+import { copperPerK } from '../signals/cable.ts'
+import { coilCurrent, coilRise, coilTolerance, coldCoilResistance, warmCoilResistance } from '../signals/coil.ts'
 import { loadVoltage, outputRatings, outputVoltage } from '../signals/digital-output.ts'
 import { insulationTestV, leastInsulation } from '../signals/electrical-tests.ts'
 import { mostImbalance, slip, synchronousSpeed } from '../signals/motor.ts'
@@ -26,10 +27,24 @@ export function coilExpectations(wired: Wired, kind: 'valve' | 'contactor must c
   const current = coil.fedWith === 'a.c.' ? { refused: 'alternating-current-coil' as const } : coilCurrent(given)
   return [
     cold.value === undefined ? cold : { ...cold, restsOn: together(cold.restsOn, limitsRestOn(coilTolerance)) },
+    ...warm(cold, values.number('riseK') ?? coilRise),
     ratedAtCard(wired, expected({ ...frame, measured: 'load-current', point: 'card', state: 'on', unit: 'mA' }, current), 1000),
     voltageAtTerminal(wired),
     voltageAtLoad(wired, given.coilV, isValue(current) ? current.value / 1000 : undefined, voltageWindows[kind]),
   ]
+}
+
+/** What an ohmmeter reads on a coil that was on: anything from cold to as hot as it gets. Nothing where it has no cold resistance. */
+function warm(cold: Expectation, riseK: Stated): Expectation[] {
+  if (cold.value === undefined) return []
+  const { signal, point, state, unit, value } = cold
+  const tolerance = coilTolerance.value / 100
+  const frame = { measured: 'warm-coil-resistance', ...(signal === undefined ? {} : { signal }), point, state, unit } as const
+  const hot = expected(frame, warmCoilResistance({ coldOhm: value, copperPerK, riseK }), (highest) => ({
+    low: value * (1 - tolerance),
+    high: highest * (1 + tolerance),
+  }))
+  return [{ ...hot, restsOn: together(cold.restsOn, hot.restsOn, limitsRestOn(coilTolerance)) }]
 }
 
 /** Current and voltage of a lamp. */

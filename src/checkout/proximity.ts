@@ -1,3 +1,5 @@
+import type { Stated } from '../law/law.ts'
+import type { CheckoutNumber } from '../model/checkout-data.ts'
 import { materialFactor } from '../signals/material-factor.ts'
 import {
   distanceFactors,
@@ -9,8 +11,9 @@ import {
 } from '../signals/proximity.ts'
 import { type Mounting, mountingClearances } from '../signals/proximity-mounting.ts'
 import { isRefused } from '../signals/refusals.ts'
-import { differentialTravel, mostTravel } from '../signals/switching.ts'
+import { differentialTravel, mostTravel, targetRate } from '../signals/switching.ts'
 import { type Expectation, expected, isValue, stated } from './expectation.ts'
+import { statedFrom, type Values } from './values-of.ts'
 import type { Wired } from './wiring.ts'
 
 /** Up to which gap a proximity switch must be on, and from which off. */
@@ -37,18 +40,35 @@ export function proximityExpectations({ values, device }: Wired): Expectation[] 
 /** What else can be held against a rule or a stroboscope: travel, rate, and the room that the switch needs. */
 export function mountingExpectations({ values, device }: Wired): Expectation[] {
   const ratedDistanceMm = values.number('ratedDistanceMm')
-  const [mounting, events, rated] = [values.choice('mounting'), values.number('eventsHz'), values.number('ratedHz')]
+  const [mounting, events, rated] = [values.choice('mounting'), eventsOf(values), values.number('ratedHz')]
   if (!ratedDistanceMm) return []
   const widest = { ...ratedDistanceMm, value: effectiveFactors.highest.value * ratedDistanceMm.value }
   const travel = differentialTravel({ travelFraction: mostTravel, effectiveDistanceMm: widest })
   const rate = { measured: 'switching-rate', point: 'device', state: 'in-service', unit: 'Hz' } as const
   return [
     expected({ measured: 'differential-travel', point: 'device', state: 'always', unit: 'mm' }, travel, (high) => ({ low: 0, high })),
-    ...(events && rated ? [stated({ ...rate, value: events.value, high: rated.value }, events, rated)] : []),
+    ...(events && rated
+      ? [
+          stated(
+            { ...rate, value: events.stated.value, high: rated.value, ...(events.formula ? { formula: events.formula } : {}) },
+            events.stated,
+            rated,
+          ),
+        ]
+      : []),
     ...(mounting && device.technology?.value !== 'capacitive'
       ? clearances(mounting, { ratedDistanceMm, faceDiameterMm: values.number('faceDiameterMm') })
       : []),
   ]
+}
+
+/** How often the target passes in Hz: as given, or by the targets on a part and its speed. `of`: the value that it hangs on. */
+export function eventsOf(values: Values): { stated: Stated; of: CheckoutNumber; formula?: string } | undefined {
+  const events = values.placed('eventsHz')
+  if (events) return { stated: statedFrom(events), of: events }
+  const speed = values.placed('speedPerMin')
+  const rate = targetRate({ targets: values.number('targets'), speedPerMin: values.number('speedPerMin') })
+  return speed && isValue(rate) ? { stated: { ...statedFrom(speed), value: rate.value }, of: speed, formula: rate.formula } : undefined
 }
 
 function clearances(mounting: Mounting, face: Parameters<typeof mountingClearances>[1]): Expectation[] {

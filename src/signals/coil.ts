@@ -13,6 +13,9 @@ interface Coil {
 /** What a coil may differ from its cold resistance, in %, unless its data say other. Common practice. */
 export const coilTolerance: Stated = { value: 10, basis: 'generic', source: 'common practice' }
 
+/** How much hotter than 20 °C a coil gets, at most, unless its data say other. Common practice, from memory. */
+export const coilRise: Stated = { value: 80, basis: 'generic', fromMemory: true, source: 'common practice' }
+
 const resistance = law({ formula: 'R = U²/P', unit: 'Ω', inputs: ['coilV', 'coilW'], value: ({ coilV, coilW }) => coilV ** 2 / coilW })
 
 /** Current in mA of a d.c. coil. */

@@ -264,3 +264,23 @@ test('the states of a guard, a field and a contact are what a reader sees there'
   expect(seen('PS906')[0]).toMatch(/^actuated /)
   expect(seen('PRS204')[0]).toMatch(/^undefined /)
 })
+
+test('a coil that was on reads anything from cold to as hot as it gets', () => {
+  // 24 V, 4.5 W: 128 Ω cold, 80 K hotter for want of a value of its own.
+  const warm = of(checkout('SOL211').expectations, 'warm-coil-resistance')
+  expect([warm?.low, warm?.value, warm?.high].map((it) => it?.toFixed(1))).toEqual(['115.2', '168.2', '185.1'])
+  expect(warm?.restsOn).toMatchObject({ generic: true, fromMemory: true })
+})
+
+test('the shortest object that sensor, card and program see at the speed in service', () => {
+  // 0.3 m/s · (1 + 3 + 10) ms + 3 mm.
+  expect(of(checkout('PEC103').expectations, 'object-length')?.low).toBeCloseTo(7.2, 9)
+  expect(of(checkout('PEC102').expectations, 'object-length')).toBeUndefined()
+})
+
+test('a level by the pressure at the bottom: what a hand pump gives for each point of the range', () => {
+  const { expectations } = checkout('LVT414')
+  // 1000 kg/m³ · 9.80665 m/s² · 0.6 m.
+  expect(of(expectations, 'head-pressure', 'range-high')).toMatchObject({ at: { value: 600, unit: 'mm' }, value: 5.88399, unit: 'kPa' })
+  expect(of(checkout('PT518').expectations, 'head-pressure')).toBeUndefined()
+})

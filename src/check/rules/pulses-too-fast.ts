@@ -1,3 +1,4 @@
+import { eventsOf } from '../../checkout/proximity.ts'
 import type { Wired } from '../../checkout/wiring.ts'
 import type { CheckoutNumber } from '../../model/checkout-data.ts'
 import { encoderFrequency, flowFrequency } from '../../signals/pulses.ts'
@@ -36,8 +37,8 @@ export const pulsesTooFast: Rule = {
 
 /** What arrives at an input in Hz. */
 function pulsesOf({ values, device }: Wired): { hz: number; of: CheckoutNumber } | undefined {
-  const [events, flow, speed] = [values.placed('eventsHz'), values.placed('flowLPerMin'), values.placed('speedPerMin')]
-  if (events) return { hz: events.value, of: events }
+  const [events, flow, speed] = [eventsOf(values), values.placed('flowLPerMin'), values.placed('speedPerMin')]
+  if (events) return { hz: events.stated.value, of: events.of }
   const technology = device.technology?.value
   const result =
     technology === 'encoder'

@@ -1,3 +1,4 @@
+import { eventsOf } from '../../checkout/proximity.ts'
 import type { CheckoutName } from '../../model/schema/checkout-values.ts'
 import { standardTargetSide } from '../../signals/proximity.ts'
 import { type MountingFault, mountingFaults, touchClearanceFraction } from '../../signals/proximity-mounting.ts'
@@ -36,13 +37,14 @@ export const switchMounting: Rule = {
       if ((checkout.technology !== 'inductive' && checkout.technology !== 'capacitive') || !values) continue
       const number = (name: Parameters<typeof values.number>[0]) => values.number(name)?.value
       const side = standardTargetSide({ ratedDistanceMm: number('ratedDistanceMm'), faceDiameterMm: number('faceDiameterMm') })
+      const events = eventsOf(values)
       const faults = mountingFaults({
         type: values.choice('mounting'),
         mount: values.choice('mount'),
         gapMm: number('gapMm'),
         vibrationMm: number('vibrationMm'),
         targetSideMm: number('targetSideMm'),
-        eventsHz: number('eventsHz'),
+        eventsHz: events?.stated.value,
         ratedDistanceMm: number('ratedDistanceMm'),
         standardSideMm: 'value' in side ? side.value : undefined,
         ratedHz: number('ratedHz'),
@@ -50,7 +52,8 @@ export const switchMounting: Rule = {
       for (const fault of faults) {
         if (fault === 'gap-beyond-assured') continue
         const { says, key, help } = texts[fault]
-        const place = values.entries.flatMap(({ keys }) => keys).find((it) => it.value === key)?.place ?? device.tag.place
+        const named = key === 'eventsHz' ? events?.of.place : undefined
+        const place = named ?? values.entries.flatMap(({ keys }) => keys).find((it) => it.value === key)?.place ?? device.tag.place
         yield { message: `\`${device.tag.value}\` ${says}`, place, help }
       }
     }

@@ -24,6 +24,7 @@ export const checkoutNumbers = {
   targetSideMm: ['above', 'Smaller side of the target'],
   vibrationMm: ['from', 'How far the target moves to the face and back'],
   eventsHz: ['from', 'How often the target passes'],
+  targets: ['above', 'Teeth or other targets on a turning part, in place of `eventsHz` with its speed'],
 
   certainBreakMa: ['above', 'NAMUR: below it the line is broken'],
   possibleBreakMa: ['above', 'NAMUR: below it the amplifier may report a break'],
@@ -34,6 +35,10 @@ export const checkoutNumbers = {
 
   ratedRangeM: ['above', 'Rated range of a photoelectric sensor'],
   rangeM: ['above', 'Distance to receiver, reflector or object, as mounted'],
+  objectSpeedMPerS: ['from', 'Speed of the objects that pass'],
+  objectLengthMm: ['above', 'Length of the shortest object or gap that must be seen'],
+  responseMs: ['from', 'Response time of the sensor'],
+  beamWidthMm: ['from', 'How far an object must reach into the beam; 0 where a part of the beam already switches'],
 
   setBar: ['above', 'Set point on rising pressure'],
   deadBandBar: ['from', 'How far the pressure falls from there until the switch resets'],
@@ -47,6 +52,7 @@ export const checkoutNumbers = {
   deadBandK: ['from', 'How far the temperature falls from there until it resets'],
   toleranceK: ['from', 'Accuracy of the set temperature'],
 
+  densityKgPerM3: ['above', 'Density of the liquid, for a level by the pressure at the bottom'],
   transmitterV: ['from', 'Least voltage across the transmitter'],
   highestCurrentMa: ['above', 'Highest current, in failure'],
   failureLowToMa: ['from', 'Current up to which the transmitter reports a failure'],
@@ -73,6 +79,7 @@ export const checkoutNumbers = {
 
   coilV: ['above', 'Rated voltage of the coil'],
   coilW: ['above', 'Rated power of the coil'],
+  riseK: ['above', 'How much hotter than 20 °C the coil gets in service'],
   lowestShare: ['share', 'Least voltage as a share of the rated one'],
   highestShare: ['from', 'Highest voltage as a share of the rated one'],
   ratedV: ['above', 'Rated voltage of a lamp, a motor, or one heating element'],
@@ -87,6 +94,7 @@ export const checkoutNumbers = {
   fuseA: ['above', 'Fuse of the branch that feeds it'],
 
   filterMs: ['from', 'Input filter of a card'],
+  scanMs: ['from', 'Cycle of the program that reads the card'],
   inputResistanceOhm: ['above', 'Resistance of a digital input'],
   inputCurrentMa: ['from', 'Current of a digital input while it is on'],
   cardOhm: ['from', 'Resistance of an analogue input'],
@@ -137,11 +145,12 @@ const cabled = ['cableLengthM', 'cableAreaMm2', 'conductor', 'fuseA'] as const
 const switching = ['output', 'contact', 'dropV', 'leakageMa', 'minimumLoadMa', 'noLoadCurrentMa', 'ratedCurrentMa', ...supplied, ...cabled] as const
 const contacts = ['output', 'contact', 'dropV', 'leakageMa', 'minimumLoadMa', 'supply', ...cabled] as const
 const target = ['ratedDistanceMm', 'materialFactor', 'faceDiameterMm', 'targetMaterial', 'gapMm', 'targetSideMm', 'vibrationMm'] as const
-const proximity = [...switching, ...target, 'ratedHz', 'eventsHz', 'mounting', 'mount'] as const
-const photoelectric = [...switching, 'operate', 'ratedRangeM', 'rangeM', 'air'] as const
+const proximity = [...switching, ...target, 'ratedHz', 'eventsHz', 'targets', 'speedPerMin', 'mounting', 'mount'] as const
+const passing = ['objectSpeedMPerS', 'objectLengthMm', 'responseMs', 'beamWidthMm'] as const
+const photoelectric = [...switching, 'operate', 'ratedRangeM', 'rangeM', 'air', ...passing] as const
 const analogue = ['signal', 'tolerancePercent', 'rangeLow', 'rangeHigh', 'rangeUnit', 'wiring', 'noLoadCurrentMa', ...supplied, ...cabled] as const
 const resistance = ['toleranceK', 'wiring', ...cabled] as const
-const coil = ['coilV', 'coilW', 'coilFeed', 'coilElectronics', 'lowestShare', 'highestShare', 'supply', ...cabled] as const
+const coil = ['coilV', 'coilW', 'coilFeed', 'coilElectronics', 'riseK', 'lowestShare', 'highestShare', 'supply', ...cabled] as const
 const guarding = [...switching, 'discrepancyMs'] as const
 const namur = ['certainBreakMa', 'possibleBreakMa', 'highImpedanceMa', 'lowImpedanceMa', 'possibleShortMa', 'certainShortMa'] as const
 
@@ -159,14 +168,14 @@ export const checkoutOfTechnology = {
   'float-switch': [...switching, 'switchLevelMm'],
   'flow-switch': [...switching, 'setLPerMin', 'deadBandLPerMin', 'toleranceLPerMin'],
   'temperature-switch': [...switching, 'setC', 'deadBandK', 'toleranceK'],
-  'current-loop': [...analogue, 'transmitterV', 'highestCurrentMa', 'failureLowToMa', 'failureHighFromMa'],
-  'voltage-signal': analogue,
+  'current-loop': [...analogue, 'transmitterV', 'highestCurrentMa', 'failureLowToMa', 'failureHighFromMa', 'densityKgPerM3'],
+  'voltage-signal': [...analogue, 'densityKgPerM3'],
   pt100: [...resistance, 'iceResistanceOhm', 'platinumClass', 'element', 'classFromC', 'classToC'],
   thermocouple: ['thermocouple', 'thermocoupleClass', 'terminalC', 'toleranceK', ...cabled],
   thermistor: [...resistance, 'referenceOhm', 'referenceC', 'betaK', 'steinhartA', 'steinhartB', 'steinhartC', 'tolerancePercent'],
   'pulse-flow': [...switching, 'pulsesPerLitre', 'flowLPerMin', 'tolerancePercent'],
   encoder: ['pulsesPerTurn', 'speedPerMin', 'noLoadCurrentMa', ...supplied, ...cabled],
-  'safety-interlock': [...guarding, 'coilV', 'coilW', 'coilFeed', 'coilElectronics', 'lowestShare', 'highestShare'],
+  'safety-interlock': [...guarding, 'coilV', 'coilW', 'coilFeed', 'coilElectronics', 'riseK', 'lowestShare', 'highestShare'],
   'emergency-stop': [...contacts, 'discrepancyMs'],
   'light-curtain': guarding,
   'push-button': [...contacts, 'ratedV', 'ratedW'],
@@ -188,6 +197,7 @@ export const checkoutOfCard = [
   'inputType',
   'sense',
   'filterMs',
+  'scanMs',
   'inputResistanceOhm',
   'inputCurrentMa',
   'signal',
