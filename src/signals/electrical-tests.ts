@@ -4,8 +4,6 @@ import { judge, type Verdict } from './verdict.ts'
 
 /** Least insulation in MΩ at 500 V d.c. between power circuit and bonding. Source: IEC 60204-1, 18.3. */
 export const leastInsulation: Stated = { value: 1, basis: 'standard', source: 'IEC 60204-1, 18.3' }
-/** The same for bus-bars, collector wires and slip rings. */
-export const leastSlipRingInsulation: Stated = { value: 0.05, basis: 'standard', fromMemory: true, source: 'IEC 60204-1, 18.3' }
 /** Test voltage of the insulation in V d.c. */
 export const insulationTestV = 500
 

@@ -1,5 +1,5 @@
 import { ohmPerKm } from '../../checkout/wiring.ts'
-import { cableDropPercent, mostDropPercent } from '../../signals/cable-drop.ts'
+import { cableDropPercent, mostDropPercent, smallestSize } from '../../signals/cable-drop.ts'
 import { atMost } from '../../signals/verdict.ts'
 import { checkouts, figure } from '../checkouts.ts'
 import type { Rule } from '../rule.ts'
@@ -23,11 +23,14 @@ export const cableDropTooHigh: Rule = {
         const drop = cableDropPercent({ ...given, supplyV: supply.nominalV.value })
         if (!('value' in drop) || atMost(drop.value, mostDropPercent.value)) continue
         seen.add(device.tag.value)
+        const mostV = (mostDropPercent.value / 100) * supply.nominalV.value
+        const found = smallestSize(given, values.choice('conductor') ?? 'class 5', mostV)
+        const size = found && 'areaMm2' in found ? found : undefined
         yield {
           message: `the cable of \`${device.tag.value}\` drops ${figure(drop.value)} % of the supply, and ${figure(mostDropPercent.value)} % is the most`,
           place: length.place,
           note: `${drop.formula}: I = ${figure(given.loadCurrentA)} A, L = ${figure(length.value)} m`,
-          help: 'use a larger cross-section or a shorter way, or correct the cable',
+          help: `use ${size ? `${size.areaMm2} mm² or more` : 'a larger cross-section'}, or a shorter way, or correct the cable`,
         }
       }
     }

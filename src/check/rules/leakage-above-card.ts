@@ -1,6 +1,6 @@
-import { type Computed, isComputed } from '../../law/law.ts'
 import { largestBleederForOff, leakageVerdict } from '../../signals/input-load.ts'
 import { atMost } from '../../signals/verdict.ts'
+import { bleederText } from '../bleeder.ts'
 import { checkouts, figure, oncePerPlace } from '../checkouts.ts'
 import type { Rule } from '../rule.ts'
 import { type SwitchedInput, switchedInputs } from '../switched-inputs.ts'
@@ -31,20 +31,13 @@ export const leakageAboveCard: Rule = {
         ...(volts === undefined
           ? {}
           : { note: `that leaves ${figure(volts)} V across its ${figure(ohm ?? 0)} Ω, and ${figure(limits.offToV.value)} V is the most for off` }),
-        help: `fit a device that leaks less${bleeder ? ',' : ' or'} a card of a type that takes more${bleeder ? `, or a resistor of ${roundedDown(bleeder.value)} Ω across the input` : ''}`,
+        help: `fit a device that leaks less${bleeder ? ',' : ' or'} a card of a type that takes more${bleeder ? `, or ${bleeder}, across the input` : ''}`,
       }
     }
   },
 }
 
-/** Two figures, and never more than the value. */
-function roundedDown(value: number): number {
-  const step = 10 ** (Math.floor(Math.log10(value)) - 1)
-  return Math.floor(value / step) * step
-}
-
-function bleederFor({ limits }: SwitchedInput, leakageMa: number, inputOhm: number): Computed | undefined {
+function bleederFor({ limits, wired }: SwitchedInput, leakageMa: number, inputOhm: number): string | undefined {
   const offLimitV = limits.offToV.value
-  const result = largestBleederForOff({ offLimitV, leakageMa, inputCurrentAtOffMa: (1000 * offLimitV) / inputOhm })
-  return isComputed(result) ? result : undefined
+  return bleederText(largestBleederForOff({ offLimitV, leakageMa, inputCurrentAtOffMa: (1000 * offLimitV) / inputOhm }), wired)
 }

@@ -72,6 +72,4 @@ export interface Cause {
   suspected: Stretch
 }
 
-export const causeIds = Object.keys(suspectedBy) as CauseId[]
-
 export const named = (...ids: CauseId[]): Cause[] => ids.map((id) => ({ id, suspected: suspectedBy[id] }))
