@@ -81,7 +81,7 @@ function limitText(labels: Labels, { level, limit }: PageLevel, language: string
     : ''
 }
 
-function readerName(labels: Labels, reader: PageLevel['reader']): string {
+export function readerName(labels: Labels, reader: PageLevel['reader']): string {
   return { operator: labels.readerOperator, maintenance: labels.readerMaintenance, engineer: labels.readerEngineer }[reader]
 }
 

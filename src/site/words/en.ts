@@ -115,7 +115,7 @@ export const en = {
   recovery: 'What to do',
   noRecovery: 'No recovery is written for this alarm yet. Tell your supervisor or maintenance.',
   checksThatSettleIt: 'Checks that settle it',
-  lockoutsNeeded: 'Lockout before you reach in',
+  measureIt: 'Measure it',
 
   parts: 'Parts',
   part: 'Part',

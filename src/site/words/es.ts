@@ -116,7 +116,7 @@ export const es: Labels = {
   recovery: 'Qué hacer',
   noRecovery: 'Todavía no hay instrucciones para esta alarma. Avise a su responsable o a mantenimiento.',
   checksThatSettleIt: 'Comprobaciones decisivas',
-  lockoutsNeeded: 'Bloqueo antes de meter la mano',
+  measureIt: 'Medir',
 
   parts: 'Piezas',
   part: 'Pieza',
