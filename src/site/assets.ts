@@ -1,14 +1,16 @@
 import { createHash } from 'node:crypto'
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { appendFileSync, copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
+import { panelOf } from '../model/panel.ts'
 import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
 import { withFlexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { styles } from './own-styles.ts'
+import { panelStyles } from './panel-styles.ts'
 import { sheetFile } from './parts/plan.ts'
 import { writePictures } from './pictures.ts'
 
@@ -43,6 +45,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   // The package exports no licence; it lies beside what it exports.
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
   for (const name of styles) writeFileSync(join(assets, name), await styleSheet(name))
+  appendFileSync(join(assets, 'site.css'), withFlexGaps(panelStyles(panelOf(machine.file))))
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)

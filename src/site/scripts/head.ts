@@ -1,5 +1,3 @@
-import { load } from './store.ts'
+import { applyDisplay } from './display.ts'
 
-// Runs before the first paint: the theme that was chosen on this panel.
-const theme = load('fettle.theme')
-if (theme === 'dark' || theme === 'light') document.documentElement.dataset.theme = theme
+applyDisplay()

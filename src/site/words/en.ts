@@ -7,6 +7,7 @@ import { learningEn } from './learning.ts'
 import { lookupEn } from './lookup.ts'
 import { loopTagsEn } from './loop-tags.ts'
 import { meterEn } from './meter.ts'
+import { panelEn } from './panel.ts'
 import { planningEn } from './planning.ts'
 import { readingEn } from './reading.ts'
 import { recordsEn } from './records.ts'
@@ -20,6 +21,7 @@ export const en = {
   ...findingEn,
   ...instructionsEn,
   ...learningEn,
+  ...panelEn,
   ...planningEn,
   ...lookupEn,
   ...drawingEn,
@@ -37,7 +39,6 @@ export const en = {
   revision: 'Rev.',
   demonstration: 'Invented demonstration machine. Not for use on any real machine.',
   skipToContent: 'Skip to content',
-  theme: 'Light or dark',
   untranslated: 'Not translated yet. The text below is in {language}.',
   olderPart: 'This part is older than the {language} text.',
   olderTexts: 'The title or a fact above is older than the {language} text.',

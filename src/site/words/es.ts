@@ -8,6 +8,7 @@ import { learningEs } from './learning.ts'
 import { lookupEs } from './lookup.ts'
 import { loopTagsEs } from './loop-tags.ts'
 import { meterEs } from './meter.ts'
+import { panelEs } from './panel.ts'
 import { planningEs } from './planning.ts'
 import { readingEs } from './reading.ts'
 import { recordsEs } from './records.ts'
@@ -21,6 +22,7 @@ export const es: Labels = {
   ...findingEs,
   ...instructionsEs,
   ...learningEs,
+  ...panelEs,
   ...planningEs,
   ...lookupEs,
   ...drawingEs,
@@ -38,7 +40,6 @@ export const es: Labels = {
   revision: 'Rev.',
   demonstration: 'Máquina de demostración inventada. No usar en ninguna máquina real.',
   skipToContent: 'Ir al contenido',
-  theme: 'Claro u oscuro',
   untranslated: 'Sin traducir todavía. El texto siguiente está en el idioma original ({language}).',
   olderPart: 'Esta parte es más antigua que el texto original ({language}).',
   olderTexts: 'El título o un dato de arriba es más antiguo que el texto original ({language}).',
