@@ -20,6 +20,8 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   cost: () => measureCheck([300, 3_000, 10_000]),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
+  // It alone needs a browser.
+  panel: async () => (await import('./panel/measure-panel.ts')).measurePanel(),
   fuzz: async (seed, count) => reportFuzz(await runFuzz(count, seed)),
 }
 

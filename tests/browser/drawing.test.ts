@@ -62,6 +62,9 @@ async function pinch(page: Page, [x, y]: readonly [number, number], fromPx: numb
   await lift(fingers)
 }
 
+/** After the last enlargement the sheet is laid out anew. */
+const laidOut = (page: Page) => expect.poll(() => page.locator('[data-sheet-drawing]').evaluate((sheet) => sheet.style.transform)).toBe('')
+
 const sheetBox = async (page: Page) => {
   const box = await page.locator('[data-sheet-drawing]').boundingBox()
   if (!box) throw new Error('the sheet is not shown')
@@ -137,6 +140,8 @@ describe('the plan', () => {
       await page.getByRole('button', { name: 'Larger' }).tap()
       const larger = await sheetBox(page)
       expect(larger.width).toBeCloseTo(before.width * 1.6, -1)
+      await laidOut(page)
+      expect((await sheetBox(page)).width).toBeCloseTo(larger.width, -1)
       await drag(page, [512, 450], [380, 330])
       await expect.poll(async () => (await sheetBox(page)).x).toBeLessThan(larger.x - 60)
       expect(page.url()).toMatch(/areas\/lift\.html$/)
@@ -182,6 +187,7 @@ describe('drawings', () => {
       if (where !== 'on the page') await page.getByRole('button', { name: 'Full screen' }).tap()
       await page.getByRole('button', { name: 'Larger' }).tap()
       await page.getByRole('button', { name: 'Larger' }).tap()
+      await laidOut(page)
       const mark = page.locator('#at-PRS204 rect')
       await mark.scrollIntoViewIfNeeded()
       const before = await mark.boundingBox()
@@ -199,6 +205,7 @@ describe('drawings', () => {
     await onPage('drawings/E-104/2.html', async (page) => {
       await page.keyboard.press('+')
       await page.keyboard.press('+')
+      await laidOut(page)
       const mark = page.locator('#at-PRS204 rect')
       await mark.scrollIntoViewIfNeeded()
       const { x, y } = (await mark.boundingBox()) ?? { x: 0, y: 0 }
@@ -256,6 +263,7 @@ describe('drawings', () => {
       await page.goto(fromDisk('drawings/E-104/2.html'))
       if (how === 'on the whole screen') await page.getByRole('button', { name: 'Full screen' }).tap()
       if (how !== 'as it opens') await page.getByRole('button', { name: 'Larger' }).tap()
+      await laidOut(page)
       for (const [from, to] of [
         [200, 900],
         [200, 900],

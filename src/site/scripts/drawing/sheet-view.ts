@@ -8,10 +8,12 @@ export interface Spot {
 export interface SheetView {
   /** 1 where the whole sheet is shown. */
   zoom(): number
-  /** Enlarges by a factor; the point of the sheet at `at`, or in the middle of the window, stays where it is. */
+  /**
+   * Enlarges by a factor; the point of the sheet at `at`, or in the middle of the window, stays where it is. The picture that is
+   * there is stretched at once, and laid out anew when nothing more comes: a large sheet takes a slow panel a quarter of a second.
+   */
   zoomBy(factor: number, at?: Spot): void
-  /** Shows the sheet larger at once while two fingers move; `settle` lays it out so. */
-  stretch(factor: number, at: Spot): void
+  /** Lays out what is only stretched. */
   settle(): void
   whole(): void
   /** Moves the sheet on the screen by so many px. */
@@ -23,6 +25,8 @@ export interface SheetView {
 }
 
 const mostZoom = 12
+/** So long after the last step of an enlargement the sheet is laid out. */
+const restMs = 160
 /** What a mark on a sheet should be high at least to be read. */
 const readablePx = 30
 /** How much a sheet is enlarged round a mark at least, and at most. */
@@ -31,7 +35,7 @@ const markZoom = { least: 1.6, most: 6 }
 /** The browser scrolls, so that a finger moves a sheet of any size without a script. `mostHeightPx` is the room for the whole sheet; without it the sheet is as wide as its window. */
 export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx: () => number | undefined): SheetView {
   let zoom = 1
-  let stretched: { factor: number; at: Spot } | undefined
+  let stretched: { factor: number; at: Spot; timer: number } | undefined
 
   function layOut(): void {
     const { width, height } = drawing.getBoundingClientRect()
@@ -45,11 +49,30 @@ export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx:
     drawing.style.width = `${Math.round(fitting * zoom)}px`
   }
 
-  function zoomBy(factor: number, at = middleOf(area)): void {
+  function zoomTo(wished: number, at = middleOf(area)): void {
     const share = shareAt(at)
-    zoom = Math.min(mostZoom, Math.max(1, zoom * factor))
+    clearTimeout(stretched?.timer)
+    stretched = undefined
+    drawing.style.transform = ''
+    zoom = Math.min(mostZoom, Math.max(1, wished))
     layOut()
     bring(share, at)
+  }
+
+  function stretch(factor: number, at: Spot): void {
+    if (!stretched) {
+      const { left, top } = drawing.getBoundingClientRect()
+      drawing.style.transformOrigin = `${at.x - left}px ${at.y - top}px`
+    }
+    clearTimeout(stretched?.timer)
+    const { factor: now, at: from } = stretched ?? { factor: 1, at }
+    const wished = Math.min(mostZoom / zoom, Math.max(1 / zoom, now * factor))
+    stretched = { factor: wished, at: from, timer: window.setTimeout(settle, restMs) }
+    drawing.style.transform = `scale(${wished})`
+  }
+
+  function settle(): void {
+    if (stretched) zoomTo(zoom * stretched.factor, stretched.at)
   }
 
   /** Where a point of the screen is on the sheet, as a share of its width and height. */
@@ -65,43 +88,26 @@ export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx:
   }
 
   return {
-    zoom: () => zoom,
-    zoomBy,
-    stretch(factor, at) {
-      if (!stretched) {
-        const { left, top } = drawing.getBoundingClientRect()
-        drawing.style.transformOrigin = `${at.x - left}px ${at.y - top}px`
-        drawing.style.willChange = 'transform'
-      }
-      const { factor: now, at: from } = stretched ?? { factor: 1, at }
-      stretched = { factor: Math.min(mostZoom / zoom, Math.max(1 / zoom, now * factor)), at: from }
-      drawing.style.transform = `scale(${stretched.factor})`
-    },
-    settle() {
-      if (!stretched) return
-      const { factor, at } = stretched
-      stretched = undefined
-      drawing.style.transform = ''
-      drawing.style.willChange = ''
-      zoomBy(factor, at)
-    },
-    whole() {
-      zoom = 1
-      layOut()
-    },
+    zoom: () => zoom * (stretched?.factor ?? 1),
+    zoomBy: (factor, at = middleOf(area)) => stretch(factor, at),
+    settle,
+    whole: () => zoomTo(1),
     move(x, y) {
+      settle()
       area.scrollLeft -= x
       area.scrollTop -= y
     },
     showPart(part) {
+      settle()
       const small = part.getBoundingClientRect().height / zoom
       const wished = Math.min(markZoom.most, Math.max(markZoom.least, readablePx / Math.max(1, small)))
-      zoomBy(wished / zoom)
+      zoomTo(wished)
       const [to, from] = [middleOf(area), middleOf(part)]
       area.scrollLeft += from.x - to.x
       area.scrollTop += from.y - to.y
     },
     refit(change) {
+      settle()
       const share = shareAt(middleOf(area))
       change?.()
       layOut()

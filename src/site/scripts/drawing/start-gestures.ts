@@ -7,6 +7,8 @@ const clickPx = 8
 export function startGestures(area: HTMLElement, view: SheetView, takesWheel: () => boolean): void {
   startMouse(area, view)
   startPinch(area, view)
+  // A finger moves what is laid out.
+  area.addEventListener('pointerdown', () => view.settle())
   area.addEventListener(
     'wheel',
     (event) => {
@@ -50,7 +52,7 @@ function startPinch(area: HTMLElement, view: SheetView): void {
   const pinch = (event: TouchEvent) => {
     event.preventDefault()
     const { distance, middle } = spanOf(event)
-    if (apart !== undefined) view.stretch(distance / apart, middle)
+    if (apart !== undefined) view.zoomBy(distance / apart, middle)
     apart = distance
   }
   area.addEventListener(
