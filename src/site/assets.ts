@@ -11,7 +11,8 @@ import { withFlexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { styles } from './own-styles.ts'
 import { panelStyles } from './panel-styles.ts'
-import { sheetFile } from './parts/plan.ts'
+import { sheetFile, smallSheetFile } from './parts/plan.ts'
+import type { PdfSheet } from './pdf-sheets.ts'
 import { writePictures } from './pictures.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
@@ -67,7 +68,19 @@ async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void
     const { number, sheetList } = drawing
     writeFileSync(join(siteDir, drawingTextsFile(number.value)), drawingTextsScript(drawing))
     const write = (sheet: Sheet, svg: string) => writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), svg)
-    const pages = sheetList.flatMap((sheet) => (sheet.pdf ? [{ page: sheet.pdf.page, write: (svg: string) => write(sheet, svg) }] : []))
+    const pages = sheetList.flatMap((sheet): PdfSheet[] => {
+      if (!sheet.pdf) return []
+      const small = join(siteDir, smallSheetFile(number.value, sheet.number))
+      return [
+        {
+          page: sheet.pdf.page,
+          write: (svg, picture) => {
+            write(sheet, svg)
+            writeFileSync(small, picture)
+          },
+        },
+      ]
+    })
     for (const sheet of sheetList) if (sheet.readable && !sheet.pdf) write(sheet, sheet.svg())
     const bytes = sheetList.find(({ pdf }) => pdf)?.pdf?.bytes()
     if (!bytes) continue

@@ -6,16 +6,18 @@ import sharp from 'sharp'
 
 /** Long enough that the smallest text of an A1 sheet can be read when it is enlarged on a panel. */
 const longestSidePx = 2400
+/** The picture that a page opens with: as wide as a panel is, and a quarter of the work for its processor. */
+const smallSidePx = 1200
 
-/** A page of a PDF to be shown as a sheet, from 1, and what takes its SVG. */
+/** A page of a PDF to be shown as a sheet, from 1, and what takes its SVG and its small picture, a WebP. */
 export interface PdfSheet {
   page: number
-  write(svg: string): void
+  write(svg: string, small: Uint8Array): void
 }
 
 /**
  * Draws pages of a PDF, each as an SVG with the size of the page in points and the picture of the page in it, so
- * that marks and zoom work as on any sheet. The bytes depend on the PDF alone. Throws what pdfjs throws.
+ * that marks and zoom work as on any sheet, and as a small picture. The bytes depend on the PDF alone. Throws what pdfjs throws.
  */
 export async function drawPdfSheets(bytes: Uint8Array, sheets: readonly PdfSheet[]): Promise<void> {
   const own = dirname(createRequire(import.meta.url).resolve('pdfjs-dist/package.json'))
@@ -41,10 +43,13 @@ export async function drawPdfSheets(bytes: Uint8Array, sheets: readonly PdfSheet
       // The canvas of Node takes the place of that of a browser, which the types of pdfjs name.
       await page.render({ canvas: canvas as unknown as HTMLCanvasElement, viewport, background: '#fff' }).promise
       const raw = { width: canvas.width, height: canvas.height, channels: 4 } as const
-      const picture = await sharp(canvas.data(), { raw }).removeAlpha().webp({ lossless: true, effort: 2 }).toBuffer()
+      const drawn = sharp(canvas.data(), { raw }).removeAlpha()
+      const picture = await drawn.clone().webp({ lossless: true, effort: 2 }).toBuffer()
+      const small = await drawn.resize({ width: smallSidePx, height: smallSidePx, fit: 'inside' }).webp({ quality: 90 }).toBuffer()
       page.cleanup()
       write(
         `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><image width="${width}" height="${height}" href="data:image/webp;base64,${picture.toString('base64')}"/></svg>`,
+        small,
       )
     }
   } finally {

@@ -1,9 +1,11 @@
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
+import { buildSoundMachine } from './build-sound-machine.ts'
 import { launchChromium } from './chromium.ts'
 import { usePage } from './use-page.ts'
 
@@ -296,6 +298,24 @@ describe('drawings', () => {
       )
     }
   })
+})
+
+test('a sheet of a PDF opens with its small picture, and has the large one before it is enlarged beyond that', async () => {
+  const machine = await buildSoundMachine({
+    'drawings/E-9.pdf': readFileSync('tests/fixtures/drawings/chromium.pdf'),
+    'data/drawings.csv': `${readFileSync('tests/fixtures/sound-machine/data/drawings.csv', 'utf8').trimEnd()}\nE-9,Pressure switch,schematic,1,A\n`,
+  })
+  try {
+    await usePage(browser, panel, async (page) => {
+      const shown = () => page.locator('image.sheet-picture').getAttribute('href')
+      await page.goto(pathToFileURL(join(machine.dir, 'drawings/E-9.html')).href)
+      expect(await shown()).toBe('../sheets/E-9.1.small.webp')
+      await page.getByRole('button', { name: 'Larger' }).tap()
+      await expect.poll(shown).toBe('../sheets/E-9.1.svg')
+    })
+  } finally {
+    machine.remove()
+  }
 })
 
 describe('the search in a drawing', () => {

@@ -9,6 +9,11 @@ export function sheetFile(drawing: string, sheet: number): string {
   return `sheets/${slug(drawing)}.${sheet}.svg`
 }
 
+/** Path of the small picture of a sheet that is a page of a PDF. */
+export function smallSheetFile(drawing: string, sheet: number): string {
+  return sheetFile(drawing, sheet).replace(/svg$/, 'small.webp')
+}
+
 /** Where a device is on the plan, in the plan's units. */
 export function positionOf({ x, y }: Device): { x: number; y: number } | undefined {
   return x && y ? { x: x.value, y: y.value } : undefined

@@ -1,3 +1,5 @@
+import { largePicture } from './large-picture.ts'
+
 /** Where a finger or the mouse is, in px of the screen. */
 export interface Spot {
   x: number
@@ -34,6 +36,7 @@ const markZoom = { least: 1.6, most: 6 }
 
 /** The browser scrolls, so that a finger moves a sheet of any size without a script. `mostHeightPx` is the room for the whole sheet; without it the sheet is as wide as its window. */
 export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx: () => number | undefined): SheetView {
+  const showLarge = largePicture(drawing)
   let zoom = 1
   let stretched: { factor: number; at: Spot; timer: number } | undefined
 
@@ -47,6 +50,7 @@ export function sheetView(area: HTMLElement, drawing: HTMLElement, mostHeightPx:
     const border = area.offsetHeight - area.clientHeight
     area.style.height = isFull ? '' : `${Math.round((fitting * height) / width) + border}px`
     drawing.style.width = `${Math.round(fitting * zoom)}px`
+    showLarge(fitting * zoom)
   }
 
   function zoomTo(wished: number, at = middleOf(area)): void {
