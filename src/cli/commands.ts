@@ -35,6 +35,24 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./build.ts'),
   },
+  print: {
+    summary: 'check, then print the manual as a PDF with page numbers, an index and drawings',
+    words: ['<folder>'],
+    options: {
+      what: {
+        value: 'what',
+        oneOf: ['book', 'safety', 'lockout', 'lesson', 'parts', 'alarms'],
+        help: 'book (default), safety, or sheets: lockout, lesson, parts, alarms',
+      },
+      language: { value: 'code', help: 'language of the text (default: the source language)' },
+      paper: { value: 'size', oneOf: ['a4', 'letter'], help: 'a4 (default) or letter' },
+      out: { value: 'file or folder', help: 'where the PDF goes, of sheets a folder (default: in dist/)' },
+      serial,
+      shared,
+      'no-cache': noCache,
+    },
+    load: () => import('./print.ts'),
+  },
   new: {
     summary: 'start a machine folder from exports: guess the columns, and write a draft page for each device and alarm',
     words: ['<folder>'],

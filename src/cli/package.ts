@@ -6,6 +6,7 @@ import { advice, suggestFrom } from '../check/suggest.ts'
 import type { Machine } from '../model/machine.ts'
 import { packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
 import { packageFormats } from '../training/packages/launch-page.ts'
+import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
 import { type Options, UsageError } from './options.ts'
 import { startProgress } from './progress.ts'
@@ -55,12 +56,6 @@ export async function run(options: Options): Promise<number> {
 }
 
 const countOf = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
-
-function languageOf({ languages, sourceLanguage }: Machine, options: Options): string {
-  const language = options.get('language') ?? sourceLanguage
-  if (!languages.includes(language)) throw new UsageError(`the machine is in ${languages.join(', ')}, not in \`${language}\``)
-  return language
-}
 
 function sequencesOf({ training: { sequences } }: Machine, options: Options): Machine['training']['sequences'] {
   const id = options.get('sequence')

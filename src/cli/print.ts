@@ -1,0 +1,98 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { dirname, join, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { fixDates } from '../print/fixed-dates.ts'
+import { machineBook, type PrintInput } from '../print/machine-book.ts'
+import { printFaults } from '../print/print-faults.ts'
+import { settle } from '../print/settle.ts'
+import { type SheetKind, sheetsOf } from '../print/sheets.ts'
+import { printWords } from '../print/words/print-words.ts'
+import { labelsOf } from '../site/words/labels.ts'
+import { languageOf } from './language-of.ts'
+import { machineToBuild } from './machine-to-build.ts'
+import type { Options } from './options.ts'
+import { type Printer, startPrinter } from './printer.ts'
+import { type Progress, startProgress } from './progress.ts'
+import { unspokenLanguages, writePages } from './write-pages.ts'
+
+/** Prints the manual, or sheets of it, as PDF. Nothing is printed of a folder with errors. */
+export async function run(options: Options): Promise<number> {
+  const [folder = '.'] = options.words
+  const progress = startProgress()
+  const sound = await machineToBuild(folder, options, progress, 'not printed: the pages do not agree with the machine')
+  if (!sound) return 1
+  const { machine, counts, accepted } = sound
+  const language = languageOf(machine, options)
+  const labels = labelsOf(language)
+  const words = printWords(language)
+  if (!labels || !words)
+    return refuse(progress, unspokenLanguages(machine) ?? `paper has no words for ${language}; a language is one file in src/print/words/`)
+  const work = mkdtempSync(join(tmpdir(), 'fettle-print-'))
+  let printer: Printer | undefined
+  try {
+    const started = await startPrinter(work)
+    if ('refused' in started) return refuse(progress, started.refused)
+    printer = started
+    const written = await writePages({ machine, counts, accepted, preview: false, progress }, work)
+    if ('refused' in written) return refuse(progress, written.refused)
+    const input: PrintInput = {
+      machine,
+      graph: written.graph,
+      language,
+      labels,
+      words,
+      paper: options.get('paper') === 'letter' ? 'letter' : 'a4',
+      checkValue: written.checkValue,
+      styles: readFileSync(fileURLToPath(new URL('../site/styles/book.css', import.meta.url)), 'utf8'),
+      read: (path) => readFileSync(join(work, path), 'utf8'),
+    }
+    const what = options.get('what') ?? 'book'
+    progress.step('print')
+    return what === 'book' || what === 'safety'
+      ? await printBook(input, what, printer, progress, options)
+      : await printSheets(input, what as SheetKind, printer, progress, options)
+  } finally {
+    await printer?.close()
+    rmSync(work, { recursive: true, force: true })
+  }
+}
+
+function refuse(progress: Progress, reason: string): number {
+  progress.done(`not printed: ${reason}`)
+  return 2
+}
+
+async function printBook(input: PrintInput, what: 'book' | 'safety', { print }: Printer, progress: Progress, options: Options): Promise<number> {
+  const { machine, language } = input
+  const book = machineBook(input, what)
+  const printed = await settle({ html: book.html, print })
+  if ('moved' in printed) return refuse(progress, `the page numbers do not come to rest; ${printed.moved.length} still move`)
+  const faults = printFaults(printed, { ids: book.ids, language })
+  if (faults.length > 0) return refuse(progress, `the PDF is not whole:\n${faults.join('\n')}`)
+  const out = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${what}.${language}.pdf`))
+  save(out, printed.pdf, machine.file.date)
+  progress.done(`${printed.total} pages, printed ${printed.printings} times until no number moved, in ${out}`)
+  return 0
+}
+
+async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printer, progress: Progress, options: Options): Promise<number> {
+  const { machine, language } = input
+  const sheets = sheetsOf(input, kind)
+  if (sheets.length === 0) return refuse(progress, `the machine has no ${kind} page`)
+  const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
+  for (const { name, html } of sheets) {
+    const printed = await print(html)
+    const faults = printFaults({ ...printed, html }, { ids: [], language })
+    if (faults.length > 0) return refuse(progress, `the PDF of ${name} is not whole:\n${faults.join('\n')}`)
+    save(join(outDir, `${name}.pdf`), printed.pdf, machine.file.date)
+    progress.done(`${printed.total} ${printed.total === 1 ? 'page' : 'pages'}: ${name}.pdf`)
+  }
+  progress.done(`${sheets.length} ${sheets.length === 1 ? 'file' : 'files'} in ${outDir}`)
+  return 0
+}
+
+function save(path: string, pdf: Uint8Array, date: string): void {
+  mkdirSync(dirname(path), { recursive: true })
+  writeFileSync(path, fixDates(pdf, date))
+}

@@ -1,0 +1,62 @@
+import type { BookFacts, FactNames } from './book-facts.ts'
+import { documentHtml } from './document.ts'
+import { joinNameAndHeading } from './headings.ts'
+import { detach, element, elementsIn, escapeHtml, firstElement, type HtmlElement, hasClass, moveChildren, textOf, writeElement } from './html-tree.ts'
+import { rewriteLinks } from './links.ts'
+import { type Paper, pageRules } from './page-boxes.ts'
+import { qrSvg } from './qr-svg.ts'
+import { takePage } from './taken-page.ts'
+import type { PrintWords } from './words/print-words.ts'
+
+export interface SheetInput {
+  path: string
+  html: string
+  /** What finds the page in the search of the manual; undefined where there is no short name of it. */
+  lookUp: string | undefined
+  facts: BookFacts
+  names: FactNames
+  words: PrintWords
+  paper: Paper
+  styles: string
+  lists: ReadonlySet<string>
+}
+
+/** One page of the site as a document of its own: a sheet for a door, a folder, a hand. Its links are text. */
+export function sheetHtml(input: SheetInput): string {
+  const { facts, names, words, lookUp } = input
+  const page = takePage(input.path, input.html, 'p1', input.lists)
+  rewriteLinks(page, { pages: new Map([[page.path, page]]), rows: new Map(), indexed: new Set(), saysPages: false })
+  joinNameAndHeading(page.main)
+  leaveOutWorking(page.main)
+  const article = element('article', { class: `sheet-page kind-${page.kind}`, id: page.key })
+  moveChildren(page.main, article)
+  const narrow = page.kind === 'lockout'
+  const styles = pageRules([{ name: 'sheet', head: page.title, narrow }], facts, input.paper, { pageOf: words.pageOf, names })
+  const said = [
+    [facts.name, facts.model],
+    [names.serial, facts.serial],
+    [names.document, facts.document],
+    [names.revision, `${facts.revision}, ${facts.date}`],
+    [names.checkValue, facts.checkValue],
+  ].map(([name = '', text = '']) => `<span><small>${escapeHtml(name)}</small> <b class="mono">${escapeHtml(text)}</b></span>`)
+  const scan =
+    lookUp === undefined
+      ? ''
+      : `<figure class="sheet-scan">${qrSvg(lookUp)}<figcaption>${escapeHtml(words.scan)}: <b class="mono">${escapeHtml(lookUp)}</b></figcaption></figure>`
+  return documentHtml({
+    language: facts.language,
+    title: `${page.title}, ${facts.name} ${facts.model} ${facts.serial}, ${names.revision} ${facts.revision}`,
+    styles: `${input.styles}\n${styles}`,
+    body: `<div class="sheet-of"><header class="sheet-head"><p>${said.join('')}</p>${scan}</header>${writeElement(article)}</div>`,
+    ids: [page.key],
+  })
+}
+
+/** How a value was computed stands in the book; a sheet on a door has the value. */
+function leaveOutWorking(main: HtmlElement): void {
+  for (const it of elementsIn(main)) if (hasClass(it, 'working')) detach(it)
+  for (const it of elementsIn(main)) {
+    const value = hasClass(it, 'stored') ? firstElement(it, ({ tagName }) => tagName === 'dd') : undefined
+    if (value && textOf(value) === '') detach(it)
+  }
+}

@@ -1,0 +1,28 @@
+import type { PrintWords } from './print-words.ts'
+
+export const es: PrintWords = {
+  contents: 'Índice de contenido',
+  toPage: '(página {page})',
+  pageOf: 'Página {page} de {pages}',
+  figure: 'Figura {number}',
+  table: 'Tabla {number}',
+  setUp: 'Ajuste para cada producto',
+  index: 'Índice alfabético',
+  indexHint: 'El número en negrita es la página propia; los demás son páginas que lo nombran.',
+  tags: 'Etiquetas de los aparatos',
+  partNumbers: 'Números de pieza',
+  alarmNumbers: 'Alarmas',
+  effective: 'Lista de páginas vigentes',
+  effectiveHint: 'Una página con otra revisión al pie no pertenece a este libro.',
+  chapter: 'Capítulo',
+  pages: 'Páginas',
+  front: 'Portada e índice',
+  language: 'Idioma',
+  declaration: 'Declaración del fabricante',
+  declarationText: 'Ponga aquí la declaración firmada del fabricante. Esta página es solo su lugar: no declara nada.',
+  usedBy: 'Usada en',
+  order: 'Pedido',
+  orderSheet: 'Hoja de pedido de piezas',
+  orderHint: 'Escriba la cantidad en la última columna. Nombre, fecha y firma:',
+  scan: 'Búsquelo en el manual',
+}
