@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { diskFolder, memoryFolder } from '../src/load/folder.ts'
 import { loadMachine } from '../src/load/load-machine.ts'
 import { type DrawingTexts, readDrawingTexts } from '../src/load/pdf/drawing-texts.ts'
+import { graphOf } from '../src/model/graph.ts'
 import { judgeLoaded } from './sound-machine.ts'
 
 type Files = Map<string, string | Uint8Array>
@@ -151,5 +152,51 @@ describe('the tray dispenser: tags of its builder, Spanish, CSV with semicolons 
     const changed = withText(files, path, '>20M01<', '>20M02<')
     const inList = `data/aparatos.csv:${lineOf(files, 'data/aparatos.csv', '20M01')} tag-not-on-sheet`
     expect(check(changed)).toEqual([inList, `${path}:${lineOf(changed, path, '>20M02<')} unknown-tag-on-drawing`])
+  })
+})
+
+describe('the dosing skid: loop tags of ANSI/ISA-5.1, balloons on a piping drawing, sheets written as references', () => {
+  const files = filesOf('dosing-skid')
+
+  test('has no finding', () => expect(check(files)).toEqual([]))
+
+  test('shows each tag of a balloon on its sheet', () => {
+    const [machine] = loadMachine(memoryFolder(files), shared).machines
+    if (!machine) throw new Error('no machine')
+    const sightings = graphOf(machine).sightingsOn(machine.drawings[0]?.sheetList[0] ?? expect.fail('no sheet'))
+    expect(sightings.map(({ tag }) => tag).sort()).toEqual(machine.devices.map(({ tag }) => tag.value).sort())
+  })
+
+  test.each([
+    ['pages/components/pump.mdx', '<Tag id="GT-1206" />', '<Tag id="GT-1207" />', 'unknown-tag'],
+    ['pages/components/tank.mdx', '<Tag id="TT-1203" />', 'TT-1204', 'unknown-tag-in-prose'],
+    ['pages/front/use.mdx', 'sheet="/1.3"', 'sheet="/1.5"', 'unknown-zone'],
+    ['data/devices.csv', '/1.4:C', '/1.4:D', 'unknown-zone'],
+    ['data/devices.csv', '/1.2:B', '/2.2:B', 'sheet-out-of-range'],
+    ['data/devices.csv', '/1.2:B', '1.2', 'wrong-type'],
+  ])('another text in %s: %s as %s', (path, was, is, rule) => {
+    const changed = withText(files, path, was, is)
+    expect(check(changed)).toEqual([`${path}:${lineOf(changed, path, is)} ${rule}`])
+  })
+
+  test('a letter that the legend does not explain, and one that stands in the wrong place', () => {
+    const path = 'data/devices.csv'
+    const line = (tag: string) => lineOf(files, path, tag)
+    expect(check(withText(files, 'machine.yaml', '    first: { G: { en: gap, es: holgura } }\n', ''))).toEqual([
+      `${path}:${line('GT-1206')} tag-grammar`,
+    ])
+    const everywhere = new Map(
+      [...files].map(([name]) => [name, textOf(files, name).split('TT-1203').join('TH-1203')] as const).filter(([name]) => /mdx|csv/.test(name)),
+    )
+    expect(check(new Map([...files, ...everywhere]))).toContain(`${path}:${line('TT-1203')} tag-grammar`)
+  })
+
+  test('other letters in a balloon', () => {
+    const path = 'drawings/P-12.svg'
+    const changed = withText(files, path, '>TT<', '>TI<')
+    expect(check(changed)).toEqual([
+      `data/devices.csv:${lineOf(files, 'data/devices.csv', 'TT-1203')} tag-not-on-sheet`,
+      `${path}:${lineOf(changed, path, '>TI<')} unknown-tag-on-drawing`,
+    ])
   })
 })

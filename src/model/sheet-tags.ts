@@ -24,7 +24,7 @@ export function sheetReader(machine: Machine): (sheet: Sheet) => SheetMention[] 
   const devices = new Set(machine.devices.map(({ tag }) => tag.value))
   const signed = machine.file.designation === 'iec81346'
   const loops = isaLegendOf(machine.file.designation)
-  const byLetters = new Map(loops ? [...devices].map((tag) => [tag.replaceAll('-', ''), tag] as const) : [])
+  const byLetters = new Map(loops ? [...devices, ...tagsAbsent(machine)].map((tag) => [tag.replaceAll('-', ''), tag] as const) : [])
   return (sheet) => {
     const around = signed ? contextsOf(sheet) : []
     const ofTexts = sheet.texts.flatMap((text): SheetMention[] => {
@@ -39,15 +39,18 @@ export function sheetReader(machine: Machine): (sheet: Sheet) => SheetMention[] 
         tags: is === 'known' ? meantBy(written, tag, around, devices) : [],
       }))
     })
-    return loops ? [...ofTexts, ...inBalloons(sheet, loops, byLetters)] : ofTexts
+    return loops ? [...ofTexts, ...inBalloons(sheet, loops, byLetters, devices)] : ofTexts
   }
 }
 
+/** Tags of devices that are not fitted to this unit, or whose row is broken. */
+const tagsAbsent = ({ absent }: Machine) => [...absent.keys()].flatMap((name) => (name.startsWith('tag:') ? [name.slice(4)] : []))
+
 /** The loop tags in the balloons of a sheet; a balloon whose letters are those of no loop tag is another symbol. */
-function inBalloons(sheet: Sheet, legend: IsaLegend, byLetters: ReadonlyMap<string, string>): SheetMention[] {
+function inBalloons(sheet: Sheet, legend: IsaLegend, byLetters: ReadonlyMap<string, string>, devices: ReadonlySet<string>): SheetMention[] {
   return balloonsOf(sheet.texts).flatMap((text): SheetMention[] => {
     const tag = byLetters.get(text.text.replaceAll('-', ''))
-    if (tag !== undefined) return [{ is: 'known', written: tag, text: { ...text, text: tag }, tags: [tag], joined: true }]
+    if (tag !== undefined) return [{ is: 'known', written: tag, text: { ...text, text: tag }, tags: devices.has(tag) ? [tag] : [], joined: true }]
     return 'reason' in parseIsa51(text.text, legend) ? [] : [{ is: 'unknown', written: text.text, text, tags: [], joined: true }]
   })
 }

@@ -60,3 +60,28 @@ describe('the tray dispenser', () => {
     expect(text).toMatch(/<h1 lang="en"[^>]*>Read an electrical drawing/)
   })
 })
+
+describe('the dosing skid', () => {
+  const out = join(dir, 'dosing-skid')
+  const page = (path: string) => readFileSync(join(out, path), 'utf8')
+  const letters = (path: string) =>
+    [...page(path).matchAll(/<dt[^>]*>([^<]*)<\/dt><dd[^>]*>([^<]*)<\/dd>/g)].map(([, letter, word]) => `${letter} ${word}`)
+  beforeAll(async () => {
+    expect(await runFettle(['build', 'tests/fixtures/machines/dosing-skid', '--out', out])).toMatchObject({ code: 0, stdout: '' })
+  }, 60_000)
+
+  test('says what the letters of a loop tag mean, in both languages', () => {
+    expect(letters('tags/PDSHH-1204A.html')).toEqual(['P pressure', 'D difference', 'S switch', 'HH high-high', '1204 loop', 'A suffix'])
+    expect(letters('es/tags/PDSHH-1204A.html')).toEqual(['P presión', 'D diferencia', 'S interruptor', 'HH muy alto', '1204 lazo', 'A sufijo'])
+    expect(letters('es/tags/GT-1206.html')).toEqual(['G holgura', 'T transmisor', '1206 lazo'])
+    expect(letters('tags/M-1201.html')).toEqual(['M motor', '1201 loop'])
+  })
+
+  test('leads from a reference to the balloon, or to the column of the sheet', () => {
+    const text = page('front/use.html')
+    for (const mark of ['at-PDSHH-1204A', 'zone-3']) {
+      expect(text).toContain(`P-12.html#${mark}"`)
+      expect(page('drawings/P-12.html')).toContain(`id="${mark}"`)
+    }
+  })
+})
