@@ -166,6 +166,23 @@ describe('by touch, opened from disk', () => {
     })
   })
 
+  test('a flow meter whose pulses do not arrive, and one that counts at another flow', async () => {
+    await onPage('tags/FLM519.html', async (page) => {
+      await enter(page, 'atMeter', '5,1')
+      expect(await page.locator('[data-field="atMeter"] [data-value]').textContent()).toBe('5.1 Hz')
+      await enter(page, 'atCard', '0')
+      expect(await likely(page)).toBe('The pulses do not arrive at the card.')
+      expect((await suspected(page)).length).toBeGreaterThan(0)
+      await enter(page, 'atMeter', '2.5')
+      await enter(page, 'atCard', '2.5')
+      await enter(page, 'shown', '15')
+      expect(await likely(page)).toBe('The flow meter may be right: another flow than in service.')
+      await enter(page, 'flow', '15')
+      expect(await likely(page)).toBe('The flow meter is in order.')
+      expect(await verdict(page, 'atCard')).toBe('as expected')
+    })
+  })
+
   test('a wrong unit is refused in plain words, and nothing is kept of it', async () => {
     await onPage(sensor, async (page) => {
       await enter(page, 'input-at-card.target', '0.1', 'mA')
@@ -296,13 +313,16 @@ describe('for everyone', () => {
     )
   })
 
-  test.each(['tags/SOL211.html', 'tags/TC517.html', 'tags/MTR101.html', 'tags/ENC104.html', 'tags/LT056.html'])('nor on %s', async (path) => {
-    await onPage(path, async (page) => {
-      for (const summary of await page.locator('[data-folds] summary').all()) await summary.tap()
-      expect(await violations(page)).toEqual([])
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(panel.width)
-    })
-  })
+  test.each(['tags/SOL211.html', 'tags/TC517.html', 'tags/MTR101.html', 'tags/ENC104.html', 'tags/FLM519.html', 'tags/LT056.html'])(
+    'nor on %s',
+    async (path) => {
+      await onPage(path, async (page) => {
+        for (const summary of await page.locator('[data-folds] summary').all()) await summary.tap()
+        expect(await violations(page)).toEqual([])
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(panel.width)
+      })
+    },
+  )
 
   async function picture(page: Page, name: string): Promise<void> {
     const folder = process.env.FETTLE_PICTURES

@@ -7,7 +7,7 @@ import type { LightPattern } from './light-pattern.ts'
 import type { BasisWord, Field, MeterSheet } from './meter-sheet.ts'
 
 /** What a value is rounded to where it is shown; verdicts come before. */
-const decimals: Readonly<Record<string, number>> = { V: 1, mA: 2, Ω: 1, '°C': 1, 'l/min': 1, K: 1, inc: 0, Hz: 0, '': 0 }
+const decimals: Readonly<Record<string, number>> = { V: 1, mA: 2, Ω: 1, '°C': 1, 'l/min': 1, K: 1, inc: 0, '': 0 }
 
 /** A number as the language writes it. Zeros at its end tell how exact a meter is; other quantities go without. */
 export function numberText(words: MeterWords, value: number, unit: string, fixed = decimals[unit]): string {
