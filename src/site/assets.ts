@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { appendFileSync, copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -7,7 +7,7 @@ import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
 import { panelOf } from '../model/panel.ts'
 import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
-import { withFlexGaps } from './flex-gap.ts'
+import { flexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { styles } from './own-styles.ts'
 import { panelStyles } from './panel-styles.ts'
@@ -27,6 +27,7 @@ export const scripts = {
   'head.js': 'scripts/head.ts',
   'site.js': 'scripts/site.ts',
   'drawing.js': 'scripts/drawing/main.ts',
+  'route.js': 'scripts/route/main.ts',
   'search-ui.js': 'scripts/search/main.ts',
   'lookup.js': 'scripts/lookup.ts',
   'meter.js': 'scripts/meter/main.ts',
@@ -45,21 +46,24 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   for (const [name, file] of Object.entries({ ...fonts, ...fontLicences })) copyFileSync(require.resolve(file), join(assets, 'fonts', name))
   // The package exports no licence; it lies beside what it exports.
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
-  for (const name of styles) writeFileSync(join(assets, name), await styleSheet(name))
-  appendFileSync(join(assets, 'site.css'), withFlexGaps(panelStyles(panelOf(machine.file))))
+  const sheets = new Map<string, string>()
+  for (const name of styles) sheets.set(name, await styleSheet(name))
+  sheets.set('site.css', sheets.get('site.css') + panelStyles(panelOf(machine.file)))
+  sheets.set('older.css', flexGaps([...sheets.values()].join('')))
+  for (const [name, css] of sheets) writeFileSync(join(assets, name), css)
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)
   const broken = await writePictures(machine, siteDir)
   const hash = createHash('sha256')
-  for (const name of [...styles, ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
+  for (const name of [...sheets.keys(), ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return { version: hash.digest('hex').slice(0, 10), broken }
 }
 
-/** A style sheet of `styles`, as the oldest engine can read it. */
+/** A style sheet of `styles`, lowered for the oldest engine; what it lacks besides is in `older.css`. */
 export async function styleSheet(name: string): Promise<string> {
   const { outputFiles } = await build({ ...common, entryPoints: [join(here, 'styles', name)], write: false, external: ['*.woff2'] })
-  return withFlexGaps(outputFiles[0]?.text.trim() ?? '')
+  return outputFiles[0]?.text.trim() ?? ''
 }
 
 async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void> {

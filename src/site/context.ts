@@ -3,6 +3,7 @@ import type { AnyPage, Device, Machine, PageText, Term } from '../model/machine.
 import { type Spoken, speak, type Words } from '../model/words.ts'
 import { relativeLink } from './address.ts'
 import type { SiteInput } from './handover.ts'
+import type { OwnStyles } from './own-styles.ts'
 import { pathIn, type SitePage } from './site-map.ts'
 import { type Labels, labelsOf } from './words/labels.ts'
 
@@ -22,6 +23,8 @@ export interface Context {
   has(address: string): boolean
   /** A link to a file that is the same in every language: `assets/site.css`. */
   asset(path: string): string
+  /** What the parts of this page have asked for, besides the styles of every page. */
+  styles: Set<OwnStyles>
   /** Whether this is asked for a name the first time on this page. */
   shownOnce(name: string): boolean
   /** The text in this language, or in the source language. */
@@ -64,6 +67,7 @@ export function createContext(input: SiteInput, here: SitePage): Context {
     has: (address) => input.addresses.has(address.split('#')[0] ?? ''),
     // A file name of the author may hold what an address may not.
     asset: (path) => relativeLink(here.path, path.split('/').map(encodeURIComponent).join('/')),
+    styles: new Set(),
     shownOnce: (name) => !shown.has(name) && shown.add(name).has(name),
     say: (words) => speak(words, language, machine.sourceLanguage),
     textOf: (page) => page.translations.get(language) ?? page,

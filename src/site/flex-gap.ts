@@ -2,11 +2,11 @@
 type Box = Readonly<Record<string, string>>
 
 /**
- * A style sheet with margins in place of the `gap` of flex boxes, for engines that have it in grids only: Chromium before
- * 84. They are told by `appearance`, which came with the same version. `css` is flat, as esbuild writes it: rules, and
- * rules in `@media`.
+ * Margins in place of the `gap` of flex boxes, for engines that have it in grids only: Chromium before 84. They are
+ * told by `appearance`, which came with the same version. `css` is flat, as esbuild writes it: rules, and rules in
+ * `@media`.
  */
-export function withFlexGaps(css: string): string {
+export function flexGaps(css: string): string {
   const boxes = new Map<string, Box>()
   const margins = blocksOf(css).map(({ head, body }) => {
     if (!head.startsWith('@')) return marginsOf(head, body, boxes)
@@ -16,7 +16,7 @@ export function withFlexGaps(css: string): string {
       .join('')
     return inside && `${head}{${inside}}`
   })
-  return `${css}@supports not (appearance:none){${margins.join('')}}`
+  return `@supports not (appearance:none){${margins.join('')}}`
 }
 
 interface Block {

@@ -283,15 +283,16 @@ describe('for everyone', () => {
     60_000,
   )
 
-  // What a slow panel reads from its stick before a page is there.
-  test.each(['alarm', 'part', 'lockouts', 'procedures', 'procedure', 'component', 'manual', 'glossary', 'set-up for a product'])(
-    'a text page (%s) weighs under 60 kB, with under 15 kB of scripts',
-    (kind) => {
-      const weight = pageWeight(built.dir, kindsOfPages[kind] ?? '')
-      expect(weight.htmlBytes).toBeGreaterThan(1000)
-      expect(weight.styleBytes).toBeGreaterThan(10_000)
-      expect(totalBytes(weight)).toBeLessThan(60_000)
-      expect(weight.scriptBytes).toBeLessThan(15_000)
-    },
-  )
+  // What a slow panel reads from its stick before a page is there. A page with steps carries their buttons and ticks besides.
+  test.each([
+    ...['part', 'manual', 'procedures', 'parts list', 'lockouts', 'about', 'component', 'glossary'].map((kind) => [kind, 50_000] as const),
+    ['procedure with outputs', 60_000],
+    ...['procedure', 'set-up for a product', 'alarm'].map((kind) => [kind, 70_000] as const),
+  ] as const)('a text page (%s) weighs under %d bytes, with under 15 kB of scripts', (kind, mostBytes) => {
+    const weight = pageWeight(built.dir, kindsOfPages[kind] ?? '')
+    expect(weight.htmlBytes).toBeGreaterThan(1000)
+    expect(weight.styleBytes).toBeGreaterThan(10_000)
+    expect(totalBytes(weight)).toBeLessThan(mostBytes)
+    expect(weight.scriptBytes).toBeLessThan(15_000)
+  })
 })

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import { withFlexGaps } from '../../src/site/flex-gap.ts'
+import { flexGaps } from '../../src/site/flex-gap.ts'
 
 function check(css: string, margins: string): void {
-  expect(withFlexGaps(css)).toBe(`${css}@supports not (appearance:none){${margins}}`)
+  expect(flexGaps(css)).toBe(`@supports not (appearance:none){${margins}}`)
 }
 
 test.each([

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { type OpenedPage, readOpened, withOpened } from '../../src/site/scripts/opened.ts'
+import { type OpenedPage, readOpened, withOpened, writeOpened } from '../../src/site/scripts/opened.ts'
 
 const page = (path: string): OpenedPage => ({ path, kind: 'device', id: path, title: 'A switch' })
 
@@ -11,9 +11,11 @@ test('a page that is opened again moves to the front and stands there once; the 
 })
 
 test('what was kept is read back; a damaged store is empty, and no entry leads out of the site', () => {
-  const list = [page('tags/A.html'), page('drawings/E-104/2.html'), page('tags/=S1+C2-B13.html')]
-  expect(readOpened(JSON.stringify(list))).toEqual(list)
-  for (const text of [undefined, '', '{', '7', 'null', '{"path":"a.html"}']) expect(readOpened(text)).toEqual([])
+  const list = [page('tags/A.html'), page('drawings/E-104/2.html'), page('tags/=S1+C2-B13.html'), { ...page('procedures/a.html'), id: '' }]
+  expect(readOpened(writeOpened(list))).toEqual(list)
+  expect(readOpened(writeOpened([{ ...page('tags/A.html'), title: 'Two\nlines\tand a tab' }]))).toMatchObject([{ title: 'Two lines and a tab' }])
+  for (const text of [undefined, '', '{', '7', 'null', '{"path":"a.html"}', 'tags/A.html', 'tags/A.html\tdevice\tA'])
+    expect(readOpened(text)).toEqual([])
   const bad = ['https://example.org/a.html', '/a.html', '//a/b.html', 'javascript:alert(1)//.html', 'tags/A.txt', '']
-  expect(readOpened(JSON.stringify([...bad.map(page), null, 7, { path: 'tags/A.html' }]))).toEqual([])
+  expect(readOpened(writeOpened(bad.map(page)))).toEqual([])
 })

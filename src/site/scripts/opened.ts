@@ -9,8 +9,6 @@ export interface OpenedPage {
   title: string
 }
 
-/** Kinds of pages that answer a question; lists and the manual's own pages are not kept. */
-const keptKinds = ['device', 'alarm', 'part', 'drawing', 'lockout', 'procedure', 'format', 'component', 'lesson']
 const mostKept = 12
 
 /** The list with a page at its front, each page once. */
@@ -18,71 +16,54 @@ export function withOpened(list: readonly OpenedPage[], page: OpenedPage): Opene
   return [page, ...list.filter(({ path }) => path !== page.path)].slice(0, mostKept)
 }
 
-/** What was kept; of a store that others write too, all that is not of this shape is left out. */
-export function readOpened(text: string | undefined): OpenedPage[] {
-  try {
-    const list: unknown = JSON.parse(text ?? '[]')
-    return Array.isArray(list) ? list.filter(isOpened) : []
-  } catch {
-    return []
-  }
+/** A path leads to a page of this site and nowhere else. */
+const inSite = /^[^/:?#\\][^:?#\\]*\.html$/
+
+/** Lines of path, kind, id and title. Of a store that others write too, all that is not of this shape is left out. */
+export function readOpened(text = ''): OpenedPage[] {
+  return text.split('\n').flatMap((line) => {
+    const [path = '', kind = '', id = '', title] = line.split('\t')
+    return title && inSite.test(path) ? [{ path, kind, id, title }] : []
+  })
 }
 
-function isOpened(it: unknown): it is OpenedPage {
-  if (typeof it !== 'object' || it === null) return false
-  const page = it as Record<string, unknown>
-  const { path } = page
-  // A path leads to a page of this site and nowhere else.
-  return (
-    ['kind', 'id', 'title'].every((name) => typeof page[name] === 'string') && typeof path === 'string' && /^[^/:?#\\][^:?#\\]*\.html$/.test(path)
-  )
+export function writeOpened(list: readonly OpenedPage[]): string {
+  return list.map(({ path, kind, id, title }) => [path, kind, id, title].map((field) => field.replace(/\s+/g, ' ')).join('\t')).join('\n')
 }
 
 /** Keeps which page was opened on this panel, and shows the last ones where a page has a place for them. */
 export function startOpened(): void {
   const home = document.querySelector<HTMLAnchorElement>('a.plate')?.href
   if (!home) return
+  const folder = home.replace(/[^/]*$/, '')
   const { lang, dataset } = document.documentElement
   const key = `fettle.${dataset.site ?? ''}.${lang}.opened`
   const opened = readOpened(load(key))
-  const here = pageHere(home)
-  if (here) save(key, JSON.stringify(withOpened(opened, here)))
+  const here = pageHere(folder)
+  if (here) save(key, writeOpened(withOpened(opened, here)))
   for (const place of document.querySelectorAll<HTMLElement>('[data-opened]')) {
     const kinds = place.dataset.opened?.split(' ').filter(Boolean) ?? []
     const shown = opened.filter(({ kind }) => kinds.length === 0 || kinds.includes(kind)).slice(0, Number(place.dataset.most))
-    place
-      .querySelector('ul')
-      ?.append(...shown.map((page) => element('li', {}, place.dataset.short === undefined ? row(page, home) : short(page, home))))
+    place.querySelector('ul')?.append(...shown.map((page) => element('li', {}, linkTo(page, folder, place.dataset.short !== undefined))))
     place.hidden = shown.length === 0
   }
 }
 
-function pageHere(home: string): OpenedPage | undefined {
-  const kind = /(?:^| )kind-(\S+)/.exec(document.body.className)?.[1] ?? ''
-  const folder = home.replace(/[^/]*$/, '')
+/** A page with a head is about one thing; lists are not kept. */
+function pageHere(folder: string): OpenedPage | undefined {
   const address = location.href.replace(/[?#].*/, '')
-  const title = document.querySelector('main h1')?.textContent?.trim() ?? ''
-  if (!keptKinds.includes(kind) || !address.startsWith(folder) || title === '') return undefined
-  const id = document.querySelector('main header .label, main header .mono')?.textContent?.trim() ?? ''
-  return { path: address.slice(folder.length), kind, id, title }
+  const head = document.querySelector('main header')
+  const textOf = (selector: string) => head?.querySelector(selector)?.textContent?.trim() ?? ''
+  const title = textOf('h1')
+  if (!title || !address.startsWith(folder)) return undefined
+  return { path: address.slice(folder.length), kind: document.body.className.replace('kind-', ''), id: textOf('.label, .mono'), title }
 }
 
-function row({ path, kind, id, title }: OpenedPage, home: string): HTMLElement {
-  const link = linkTo(path, home, 'row')
-  if (id !== '') link.append(element('span', { className: kind === 'device' ? 'label' : 'row-number mono', text: id }), ' ')
-  link.append(element('span', { className: 'row-main', text: title }))
-  return link
-}
-
-function short({ path, id, title }: OpenedPage, home: string): HTMLElement {
-  const link = linkTo(path, home, id === '' ? '' : 'mono')
-  link.textContent = id || title
-  if (id !== '') link.setAttribute('aria-label', `${id} ${title}`)
-  return link
-}
-
-function linkTo(path: string, home: string, className: string): HTMLElement {
-  const link = element('a', { className })
-  link.setAttribute('href', home.replace(/[^/]*$/, '') + path)
+function linkTo({ path, kind, id, title }: OpenedPage, folder: string, isShort: boolean): HTMLElement {
+  const link = element('a', { className: isShort ? '' : 'row' })
+  link.setAttribute('href', folder + path)
+  if (id) link.append(element('span', { className: kind === 'device' && !isShort ? 'label' : 'row-number mono', text: id }), ' ')
+  if (!isShort || !id) link.append(element('span', { className: 'row-main', text: title }))
+  else link.setAttribute('aria-label', `${id} ${title}`)
   return link
 }

@@ -1,3 +1,4 @@
+import { startFilters } from '../filter.ts'
 import { startKeys } from './keys.ts'
 import { readLabels } from './labels.ts'
 import { startLiveSearch } from './live-search.ts'
@@ -22,3 +23,4 @@ for (const form of document.querySelectorAll<HTMLFormElement>('form[data-filter]
   const input = form.querySelector<HTMLInputElement>('[data-filter-text]')
   if (input) startKeys(form, input, readLabels())
 }
+startFilters()
