@@ -22,7 +22,10 @@ afterAll(async () => {
   built?.remove()
 })
 
-const fromDisk = (path: string) => pathToFileURL(join(built.dir, path)).href
+function fromDisk(address: string): string {
+  const [path = '', rest = ''] = address.split(/(?=[?#])/)
+  return pathToFileURL(join(built.dir, path)).href + rest
+}
 const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page) => Promise<void>) => usePage(browser, options, act)
 
 const described = (diagonalInch: number, widthPx: number, heightPx: number, touch: 'gloves' | 'bare' = 'gloves'): MachinePanel => {
