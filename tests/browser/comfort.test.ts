@@ -109,15 +109,15 @@ describe('what a reader sets', () => {
 describe('another language', () => {
   test('shows the same block at the same height, and the way back too', async () => {
     await onPage(panel, async (page) => {
-      await page.goto(fromDisk('lockout/lo-1.html'))
-      const third = page.locator('.source').nth(3)
+      await page.goto(fromDisk('front/safety.html'))
+      const third = page.locator('.hazard-card').nth(3)
       await third.evaluate((element) => scrollTo(0, element.getBoundingClientRect().top + scrollY - 90))
       const top = async () => Math.round((await third.boundingBox())?.y ?? Number.NaN)
       await touch(page, 'a.plate-language')
-      await expect.poll(() => page.url()).toMatch(/es\/lockout\/lo-1\.html$/)
+      await expect.poll(() => page.url()).toMatch(/es\/front\/safety\.html$/)
       await expect.poll(async () => Math.abs((await top()) - 90)).toBeLessThan(40)
       await touch(page, 'a.plate-language')
-      await expect.poll(() => page.url()).toMatch(/rcw-400\/lockout\/lo-1\.html$/)
+      await expect.poll(() => page.url()).toMatch(/rcw-400\/front\/safety\.html$/)
       await expect.poll(async () => Math.abs((await top()) - 90)).toBeLessThan(40)
     })
   })
