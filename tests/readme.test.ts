@@ -74,3 +74,36 @@ test('the problem matcher reads what `--format short` writes', () => {
     'no page names it [unused-part]',
   ])
 })
+
+describe('the structured text', () => {
+  const text = (blocks.find(({ value }) => value.includes('FUNCTION ManualAddress'))?.value ?? '').replace(/\(\*[\s\S]*?\*\)/g, '')
+
+  test.each(['FUNCTION', 'FUNCTION_BLOCK', 'IF', 'FOR'])('ends each %s', (word) => {
+    const begun = text.match(new RegExp(`^\\s*${word}\\b`, 'gm')) ?? []
+    expect(begun.length).toBeGreaterThan(0)
+    expect(text.match(new RegExp(`^\\s*END_${word}\\b`, 'gm'))).toHaveLength(begun.length)
+  })
+
+  test('ends each list of variables', () => {
+    const begun = text.match(/^\s*VAR(_INPUT|_OUTPUT)?$/gm) ?? []
+    expect(text.match(/^\s*END_VAR$/gm)).toHaveLength(begun.length)
+  })
+
+  test('counts each array and loop alike, and gives as many alarms, all of the example', () => {
+    const bounds = [...text.matchAll(/ARRAY\[1\.\.(\d+)\]|:= 1 TO (\d+) DO/g)].map(([, array, loop]) => Number(array ?? loop))
+    expect(new Set(bounds).size).toBe(1)
+    const numbers = /:= \[([\d, ]+)\]/.exec(text)?.[1]?.split(', ') ?? []
+    expect(numbers).toHaveLength(bounds[0] ?? 0)
+    const alarms =
+      readFileSync('example-machine/data/alarms.csv', 'utf8')
+        .match(/^A\d+/gm)
+        ?.map((it) => Number(it.slice(1))) ?? []
+    for (const number of numbers) expect(alarms).toContain(Number(number))
+  })
+
+  test('has room for the longest address', () => {
+    const [, whole = '', folder = ''] = /STRING\[(\d+)\][\s\S]*?STRING\[(\d+)\]/.exec(text) ?? []
+    expect(Number(folder) + '/lookup.html?alarm='.length + '65535'.length).toBeLessThanOrEqual(Number(whole))
+    expect('/lookup.html?alarm='.length + '65535'.length).toBe(24)
+  })
+})
