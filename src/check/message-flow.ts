@@ -76,12 +76,13 @@ export interface StepBelow {
   children: readonly Nodes[]
 }
 
-/** Every step below a node, in the order of the text. */
+/** Every step below a node, in the order of the text. A cause says what to do, as a step does. */
 function stepsBelow(node: Nodes, found: StepBelow[] = []): StepBelow[] {
   if (!mayHoldBlocks(node)) return found
   const isNumbered = node.type === 'list' && node.ordered === true
   for (const child of node.children) {
-    if ((isNumbered || (isElement(child) && child.name === 'Step')) && 'children' in child) found.push({ list: node, children: child.children })
+    if ((isNumbered || (isElement(child) && (child.name === 'Step' || child.name === 'Cause'))) && 'children' in child)
+      found.push({ list: node, children: child.children })
     stepsBelow(child, found)
   }
   return found

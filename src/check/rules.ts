@@ -14,6 +14,8 @@ import { calloutOffPicture } from './rules/callout-off-picture.ts'
 import { calloutOutOfOrder } from './rules/callout-out-of-order.ts'
 import { calloutWithoutText } from './rules/callout-without-text.ts'
 import { cardWithoutSignals } from './rules/card-without-signals.ts'
+import { causeAgainstAlarm } from './rules/cause-against-alarm.ts'
+import { causeOutOfOrder } from './rules/cause-out-of-order.ts'
 import { channelOutOfRange } from './rules/channel-out-of-range.ts'
 import { contactContradicted } from './rules/contact-contradicted.ts'
 import { dangerOverused } from './rules/danger-overused.ts'
@@ -155,6 +157,8 @@ export const rules: readonly Rule[] = [
   calloutOutOfOrder,
   calloutWithoutText,
   cardWithoutSignals,
+  causeAgainstAlarm,
+  causeOutOfOrder,
   channelOutOfRange,
   contactContradicted,
   dangerOverused,

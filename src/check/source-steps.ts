@@ -46,9 +46,9 @@ function claimsIn({ collection }: AnyPage, { body }: PageText): Map<Nodes, strin
   return new Map(writtenSteps(body).flatMap(({ text, source }) => (source === undefined ? [] : [[text, source] as const])))
 }
 
-/** Steps, and items of numbered lists. */
+/** Steps, causes, and items of numbered lists. */
 function stepNodes(node: Nodes): Nodes[] {
-  if (isElement(node) && node.name === 'Step') return [node]
+  if (isElement(node) && (node.name === 'Step' || node.name === 'Cause')) return [node]
   if (!('children' in node)) return []
   if (node.type === 'list' && node.ordered) return node.children
   return node.children.flatMap((child) => stepNodes(child))

@@ -28,6 +28,9 @@ export interface Element {
 /** Kinds of safety messages in a manual. Source: ANSI Z535.6, in its manner. */
 export const messageKinds = ['section', 'grouped', 'embedded', 'directive'] as const
 
+/** How often an alarm has a cause, the most likely first. */
+export const likelihoods = ['usual', 'often', 'sometimes', 'rare'] as const
+
 const signalWords = ['danger', 'warning', 'caution', 'notice'] as const
 
 /** Facts of a device that a page can show. */
@@ -123,6 +126,15 @@ export const elements: Record<string, Element> = {
     inside: ['Steps'],
   },
   Result: { description: 'What is seen when the step worked', attributes: {}, inside: ['Step'] },
+  Causes: { description: 'What may have raised an alarm, the most likely first', attributes: {} },
+  Cause: {
+    description: 'One cause: how it shows, and what is done about it',
+    attributes: {
+      likelihood: { required: true, oneOf: likelihoods, description: 'How often it is this' },
+      tags: { refersTo: 'tag', list: true, description: 'Devices where it is looked for: the page leads to their places and readings' },
+    },
+    inside: ['Causes'],
+  },
   Reading: {
     description: 'What should be measured or seen at one point of a signal path',
     attributes: {

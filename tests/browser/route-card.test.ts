@@ -60,6 +60,21 @@ ${message('The new jaws are sharp.')}
 </Steps>
 `
 
+const alarm = `---
+title: Clamp pressure low
+alarm: A01
+lockout: [lo-1]
+minutes: 5
+reader: maintenance
+---
+See [what it is for](front/use#what-it-is-for). <Fitted option="fan">The fan <Tag id="MTR5" /> may be off.</Fitted>
+
+<Causes>
+  <Cause likelihood="usual">The air is off. Open the valve.</Cause>
+  <Cause likelihood="sometimes" tags="PS-101">The switch reads low. Measure it.</Cause>
+</Causes>
+`
+
 /** What must be in view with each step, whole or in brief. */
 const walk: readonly [step: string, ...hazards: string[]][] = [
   ['Open the clamp.', 'The clamp closes with 5 kN.'],
@@ -72,14 +87,15 @@ const walk: readonly [step: string, ...hazards: string[]][] = [
 let browser: Browser
 let built: BuiltMachine
 beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildSoundMachine({ 'pages/procedures/jaws.mdx': job })])
+  ;[browser, built] = await Promise.all([launchChromium(), buildSoundMachine({ 'pages/procedures/jaws.mdx': job, 'pages/alarms/clamp.mdx': alarm })])
 }, 180_000)
 afterAll(async () => {
   await browser?.close()
   built?.remove()
 })
 
-const address = () => pathToFileURL(join(built.dir, 'procedures/jaws.html')).href
+const addressOf = (path: string) => pathToFileURL(join(built.dir, path)).href
+const address = () => addressOf('procedures/jaws.html')
 const panel = (width: number, height: number) => ({ width, height, touch: true, context: { reducedMotion: 'reduce' as const } })
 const here = (page: Page) => page.locator('[aria-current=step]')
 const on = (page: Page) => page.locator('.step-on')
@@ -225,5 +241,19 @@ test.each([true, false])('marks stand where the picture has them, and below it i
       expect(mark.y + mark.height / 2).toBeCloseTo(picture.y + y * picture.height, 0)
     }
     expect(await page.locator('.callouts li').allInnerTexts()).toEqual(['1\nJaws, PS-101', '2\nLamp'])
+  })
+})
+
+test('a recovery says time, reader and lockout before it, and a cause leads to the readings that settle it', async () => {
+  await usePage(browser, panel(800, 480), async (page) => {
+    await page.goto(addressOf('alarms/A01.html'))
+    expect(await page.locator('.facts').first().textContent()).toMatch(/5 min[\s\S]*maintenance/)
+    const lockout = await page.locator('.act-lockout').boundingBox()
+    const recovery = await page.locator('.recovery').boundingBox()
+    expect(lockout?.y).toBeLessThan(recovery?.y ?? 0)
+    expect(await page.locator('.cause-often').allTextContents()).toEqual(['Most often', 'Sometimes'])
+    await page.locator('.cause').getByRole('link', { name: 'PS-101 Measure it' }).tap()
+    await page.waitForURL(`${addressOf('tags/PS-101.html')}#meter`)
+    expect(await page.locator('#meter').isVisible()).toBe(true)
   })
 })

@@ -45,6 +45,23 @@ describe('readingBlocks', () => {
     ])
   })
 
+  test('takes a cause for an item of a list', () => {
+    expect(
+      kindsAndTexts(
+        [
+          'It may be:',
+          '',
+          '<Causes>',
+          '  <Cause likelihood="often">The valve is shut.</Cause>',
+          '  <Cause likelihood="rare">',
+          '    A hose is torn.',
+          '  </Cause>',
+          '</Causes>',
+        ].join('\n'),
+      ),
+    ).toEqual(['lead-in: It may be:', 'item: The valve is shut.', 'item: A hose is torn.'])
+  })
+
   test('knows a further paragraph of a step', () => {
     const blocks = blocksOf('<Steps>\n  <Step>\n    Turn it.\n\n    It is stiff.\n  </Step>\n  <Step>Press it.</Step>\n</Steps>')
     expect(blocks.map(({ text, continues }) => [text, continues])).toEqual([

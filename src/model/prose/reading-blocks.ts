@@ -86,14 +86,24 @@ function shownName(node: JsxElement): string {
 }
 
 function kindOf(node: Nodes, around: BlockKind, next: Nodes | undefined): BlockKind {
-  if (isElement(node)) return node.name === 'Safety' ? 'message' : node.name === 'Step' ? 'step' : node.name === 'Result' ? 'paragraph' : around
+  if (isElement(node))
+    return node.name === 'Safety'
+      ? 'message'
+      : node.name === 'Step'
+        ? 'step'
+        : node.name === 'Cause'
+          ? 'item'
+          : node.name === 'Result'
+            ? 'paragraph'
+            : around
   if (node.type === 'listItem') return around === 'message' ? around : 'item'
   if (node.type === 'tableCell') return 'cell'
   if (node.type !== 'paragraph' || !isListed(next)) return around
   return around === 'paragraph' && endsInColon(node) ? 'lead-in' : around
 }
 
-const isListed = (node: Nodes | undefined) => node?.type === 'list' || (node !== undefined && isElement(node) && node.name === 'Steps')
+const isListed = (node: Nodes | undefined) =>
+  node?.type === 'list' || (node !== undefined && isElement(node) && (node.name === 'Steps' || node.name === 'Causes'))
 
 function endsInColon(node: Nodes): boolean {
   const last = 'children' in node ? node.children.at(-1) : undefined

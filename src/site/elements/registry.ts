@@ -2,6 +2,8 @@ import Alarm from './Alarm.astro'
 import Anchor from './Anchor.astro'
 import Avoid from './Avoid.astro'
 import Callout from './Callout.astro'
+import Cause from './Cause.astro'
+import Causes from './Causes.astro'
 import Consequence from './Consequence.astro'
 import Drawing from './Drawing.astro'
 import Fact from './Fact.astro'
@@ -33,6 +35,8 @@ export const registry = {
   Anchor,
   Avoid,
   Callout,
+  Cause,
+  Causes,
   Consequence,
   Drawing,
   Fact,
