@@ -4,6 +4,7 @@ import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { fixDates } from '../print/fixed-dates.ts'
 import { machineBook, type PrintInput } from '../print/machine-book.ts'
+import { pagesWithMissingGlyphs } from '../print/missing-glyphs.ts'
 import { printFaults } from '../print/print-faults.ts'
 import { settle } from '../print/settle.ts'
 import { type SheetKind, sheetsOf } from '../print/sheets.ts'
@@ -68,7 +69,7 @@ async function printBook(input: PrintInput, what: 'book' | 'safety', { print }: 
   const book = machineBook(input, what)
   const printed = await settle({ html: book.html, print })
   if ('moved' in printed) return refuse(progress, `the page numbers do not come to rest; ${printed.moved.length} still move`)
-  const faults = printFaults(printed, { ids: book.ids, language })
+  const faults = printFaults({ ...printed, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: book.ids, language })
   if (faults.length > 0) return refuse(progress, `the PDF is not whole:\n${faults.join('\n')}`)
   const out = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${what}.${language}.pdf`))
   save(out, printed.pdf, machine.file.date)
@@ -83,7 +84,7 @@ async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printe
   const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
   for (const { name, html } of sheets) {
     const printed = await print(html)
-    const faults = printFaults({ ...printed, html }, { ids: [], language })
+    const faults = printFaults({ ...printed, html, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: [], language })
     if (faults.length > 0) return refuse(progress, `the PDF of ${name} is not whole:\n${faults.join('\n')}`)
     save(join(outDir, `${name}.pdf`), printed.pdf, machine.file.date)
     progress.done(`${printed.total} ${printed.total === 1 ? 'page' : 'pages'}: ${name}.pdf`)

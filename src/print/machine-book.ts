@@ -84,7 +84,7 @@ export function partsHtml({ machine, graph, language, labels, words }: PrintInpu
     spareClass: labels.spareClass,
     stock: labels.stock,
     usedBy: words.usedBy,
-    ...(isOrder ? { order: words.order } : {}),
+    ...(isOrder ? { order: { head: words.order, hint: words.orderHint } } : {}),
     spare: (spare: 'wear' | 'spare' | 'consumable' | 'none') => spareLabel(labels, spare),
   }
   return partsPage(machine, graph, language, said, { anchor: rowId, device: (tag) => address.tag(tag) })

@@ -12,8 +12,8 @@ export interface PartsWords {
   spareClass: string
   stock: string
   usedBy: string
-  /** Head of the empty column of an order sheet; undefined for the book. */
-  order?: string
+  /** Of an order sheet: the head of its empty column, and what to do with it. */
+  order?: { head: string; hint: string }
   spare(spare: 'wear' | 'spare' | 'consumable' | 'none'): string
 }
 
@@ -34,7 +34,7 @@ export function partsPage({ parts, sourceLanguage, file }: Machine, graph: Graph
     words.spareClass,
     words.stock,
     words.usedBy,
-    ...(words.order ? [words.order] : []),
+    ...(words.order ? [words.order.head] : []),
   ]
   const rows = parts.map((part) => {
     const number = part.number.value
@@ -55,7 +55,8 @@ export function partsPage({ parts, sourceLanguage, file }: Machine, graph: Graph
     return `<tr id="${places.anchor(number)}">${cells.join('')}</tr>`
   })
   const head = heads.map((it) => `<th scope="col">${escapeHtml(it)}</th>`).join('')
-  return `<!doctype html><title>${escapeHtml(words.title)} · ${escapeHtml(file.model)}</title><body class="kind-parts"><main><h1>${escapeHtml(words.title)}</h1><table class="data parts-table"><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></main></body>`
+  const hint = words.order ? `<p class="order-hint">${escapeHtml(words.order.hint)}</p>` : ''
+  return `<!doctype html><title>${escapeHtml(words.title)} · ${escapeHtml(file.model)}</title><body class="kind-parts"><main><h1>${escapeHtml(words.title)}</h1>${hint}<table class="data parts-table"><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></main></body>`
 }
 
 const cell = (text: string) => `<td>${escapeHtml(text)}</td>`

@@ -4,6 +4,8 @@ import type { ReadBack } from './read-back.ts'
 export interface PrintedDocument extends ReadBack {
   html: string
   lostPictures: readonly { file: string; article: string }[]
+  /** Pages with a character that no font has. */
+  missingGlyphs: readonly number[]
 }
 
 /** What a PDF has lost of its document, each with its page, and what a reader with a screen reader would miss. */
@@ -15,6 +17,7 @@ export function printFaults(printed: PrintedDocument, expected: { ids: readonly 
     ...[...placeless].map((id) => `${on(pages.get(articleOf(id)))}the place \`${id}\` has no page`),
     ...lostLinks(html, linked, pages).flatMap(({ to, page }) => (placeless.has(to) ? [] : [`${on(page)}the link to \`${to}\` is not in the PDF`])),
     ...printed.lostPictures.map(({ file, article }) => `${on(pages.get(article))}the picture \`${file}\` could not be loaded`),
+    ...printed.missingGlyphs.map((page) => `${on(page)}no font of this computer has one of its characters`),
     ...(printed.title === '' ? ['the PDF has no title'] : []),
     ...(printed.language === expected.language ? [] : [`the PDF is in \`${printed.language}\`, not in \`${expected.language}\``]),
     ...(printed.isTagged ? [] : ['the PDF has no tags']),

@@ -30,8 +30,7 @@ export function sheetHtml(input: SheetInput): string {
   leaveOutWorking(page.main)
   const article = element('article', { class: `sheet-page kind-${page.kind}`, id: page.key })
   moveChildren(page.main, article)
-  const narrow = page.kind === 'lockout'
-  const styles = pageRules([{ name: 'sheet', head: page.title, narrow }], facts, input.paper, { pageOf: words.pageOf, names })
+  const styles = pageRules([{ name: 'sheet', head: page.title, narrow: true }], facts, input.paper, { pageOf: words.pageOf, names })
   const said = [
     [facts.name, facts.model],
     [names.serial, facts.serial],

@@ -1,0 +1,105 @@
+import { execFile } from 'node:child_process'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { promisify } from 'node:util'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type PrintedPages, printedLinks } from './printed-links.ts'
+
+const run = promisify(execFile)
+const pictures = process.env.FETTLE_PICTURES
+
+let folder: string
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'fettle print #ü '))
+})
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+async function print(name: string, ...options: string[]): Promise<string> {
+  const out = join(folder, name)
+  await run(process.execPath, ['src/cli/fettle.ts', 'print', 'example-machine', '--out', out, ...options], { maxBuffer: 10_000_000 })
+  return out
+}
+
+describe('the book of the example machine', () => {
+  let bytes: Buffer
+  let printed: PrintedPages
+
+  beforeAll(async () => {
+    bytes = readFileSync(await print('book.pdf'))
+    printed = await printedLinks(bytes)
+    if (pictures) {
+      mkdirSync(pictures, { recursive: true })
+      writeFileSync(join(pictures, 'book.pdf'), bytes)
+    }
+  }, 900_000)
+
+  const pageOf = (id: string) => printed.places.get(id) ?? 0
+
+  test('has the page number in each line of the contents on which its chapter begins', () => {
+    const lines = printed.links.filter(({ on }) => on >= pageOf('contents') && on < pageOf('c1'))
+    expect(lines.length).toBeGreaterThan(60)
+    const wrong = lines.filter(({ to, text }) => Number(/\d+$/.exec(text)?.[0]) !== printed.places.get(to))
+    expect(wrong).toEqual([])
+  })
+
+  test('has in the index the numbers of the pages that name the thing', () => {
+    const numbers = printed.links.filter(({ on }) => on >= pageOf('index'))
+    expect(numbers.length).toBeGreaterThan(800)
+    expect(numbers.filter(({ to, text }) => Number(text.replace(/,.*$/, '')) !== printed.places.get(to))).toEqual([])
+  })
+
+  test('has in each cross reference the number of its page', () => {
+    const references = printed.links.flatMap((link) => {
+      const [, page] = /\(page (\d+)\)$/.exec(link.text) ?? []
+      return page === undefined ? [] : [{ ...link, page: Number(page) }]
+    })
+    expect(references.length).toBeGreaterThan(500)
+    expect(references.filter(({ to, page }) => page !== printed.places.get(to))).toEqual([])
+  })
+
+  test('says machine, revision and page on every page but the cover', () => {
+    const total = printed.texts.length
+    const wrong = printed.texts.flatMap((text, index) =>
+      index === 0 ||
+      (text.includes(`Page ${index + 1} of ${total}`) && text.includes('0400-MAN-07 · Rev. D · 2026-09-14') && text.includes('Serial no. 0400-017'))
+        ? []
+        : [index + 1],
+    )
+    expect(wrong).toEqual([])
+    expect(printed.texts.every((text) => text.includes('Invented demonstration machine'))).toBe(true)
+  })
+
+  test('begins with safety, and has every font in it', () => {
+    expect(printed.texts[pageOf('c1') - 1]).toMatch(/1 Safety/)
+    const text = bytes.toString('latin1')
+    const descriptors = [...text.matchAll(/\/Type \/FontDescriptor[\s\S]*?>>/g)].map(([it]) => it)
+    expect(descriptors.length).toBeGreaterThan(2)
+    expect(descriptors.filter((it) => !/\/FontFile[23]? /.test(it))).toEqual([])
+  })
+})
+
+describe('the lockouts of the example machine', () => {
+  let first: string
+  beforeAll(async () => {
+    first = await print('first', '--what', 'lockout')
+  }, 900_000)
+  const pdfOf = (out: string, name: string) => readFileSync(join(out, name))
+
+  test('are a file each, of two pages for a part of the machine and four for the whole', async () => {
+    const names = readdirSync(first).sort()
+    expect(names).toEqual([1, 2, 3, 4, 5, 6].map((number) => `lockout-lo-${number}.pdf`))
+    for (const name of names) {
+      const { texts } = await printedLinks(pdfOf(first, name))
+      expect([name, texts.length]).toEqual([name, name === 'lockout-lo-1.pdf' ? 4 : 2])
+      expect(texts[0]).toContain('Build check value')
+    }
+  })
+
+  test('are equal byte for byte when they are printed again in another time zone', async () => {
+    process.env.TZ = 'Pacific/Auckland'
+    const second = await print('second', '--what', 'lockout')
+    delete process.env.TZ
+    for (const name of readdirSync(first)) expect([name, pdfOf(first, name).equals(pdfOf(second, name))]).toEqual([name, true])
+  }, 900_000)
+})
