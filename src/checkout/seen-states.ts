@@ -15,6 +15,7 @@ const actuated: ReadonlySet<CheckoutTechnology> = new Set([
 
 /** What the two states of a switched signal are to a reader; undefined where they are a target and none. */
 export function seenStates(technology: CheckoutTechnology, { signal }: Wired, { output, contact }: SwitchedCircuit): SeenStates | undefined {
+  if (technology === 'pulse-flow') return { target: 'pulse', none: 'between pulses' }
   // A channel of a safety device is on while all is well, by whichever contact.
   const isChannel = signal?.type.value === 'SDI'
   if (isChannel && technology === 'safety-interlock') return onIn(contact, 'guard closed', 'guard open')

@@ -284,3 +284,9 @@ test('a level by the pressure at the bottom: what a hand pump gives for each poi
   expect(of(expectations, 'head-pressure', 'range-high')).toMatchObject({ at: { value: 600, unit: 'mm' }, value: 5.88399, unit: 'kPa' })
   expect(of(checkout('PT518').expectations, 'head-pressure')).toBeUndefined()
 })
+
+test('the output of a flow meter is on in a pulse and off between two, and has no target', () => {
+  const { expectations } = checkout('FLM519')
+  expect(new Set(expectations.flatMap(({ seen }) => seen ?? []))).toEqual(new Set(['pulse', 'between pulses']))
+  expect(expectations.some(({ state, seen }) => (state === 'target' || state === 'none') && seen === undefined)).toBe(false)
+})

@@ -30,5 +30,13 @@ export const enStuck: Pick<SignalWords, 'healthySafety' | 'stuck'> = {
       diagnosis: 'The field is reported interrupted, and it is free.',
       nextStep: 'Clean both covers and check their alignment. Look for what reaches into the field. Never bridge it.',
     },
+    pulse: {
+      diagnosis: 'The flow meter stays as in a pulse.',
+      nextStep: 'Let the liquid flow. If nothing changes, lock out and look for a stuck rotor.',
+    },
+    'between pulses': {
+      diagnosis: 'The flow meter gives no pulse.',
+      nextStep: 'Let the liquid flow. If nothing changes, lock out and look for a stuck rotor.',
+    },
   },
 }

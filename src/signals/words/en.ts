@@ -133,6 +133,8 @@ export const en: SignalWords = {
     'guard closed': 'guard closed',
     'field free': 'field free',
     'field interrupted': 'field interrupted',
+    pulse: 'during a pulse',
+    'between pulses': 'between pulses',
   },
   levels: {
     driven: 'on: the supply, less the drop of the sensor',

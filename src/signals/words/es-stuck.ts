@@ -31,5 +31,13 @@ export const esStuck: Pick<SignalWords, 'healthySafety' | 'stuck'> = {
       diagnosis: 'El campo figura como interrumpido, y está libre.',
       nextStep: 'Limpie las dos cubiertas y compruebe su alineación. Busque lo que entra en el campo. Nunca lo puentee.',
     },
+    pulse: {
+      diagnosis: 'El caudalímetro se queda como en un impulso.',
+      nextStep: 'Deje circular el líquido. Si nada cambia, consigne y busque un rotor trabado.',
+    },
+    'between pulses': {
+      diagnosis: 'El caudalímetro no da ningún impulso.',
+      nextStep: 'Deje circular el líquido. Si nada cambia, consigne y busque un rotor trabado.',
+    },
   },
 }

@@ -139,6 +139,8 @@ export const es: SignalWords = {
     'guard closed': 'resguardo cerrado',
     'field free': 'campo libre',
     'field interrupted': 'campo interrumpido',
+    pulse: 'durante un impulso',
+    'between pulses': 'entre impulsos',
   },
   levels: {
     driven: 'encendido: la alimentación menos la caída del sensor',
