@@ -18,7 +18,6 @@ for (const form of document.querySelectorAll<HTMLFormElement>('form[data-search]
     startLiveSearch({ form, input, results, status, lists: document.querySelector<HTMLElement>('[data-search-fallback]') }, labels)
 }
 
-startFilters()
 // A field that shortens a list has the keys too.
 for (const form of document.querySelectorAll<HTMLFormElement>('form[data-filter]')) {
   const input = form.querySelector<HTMLInputElement>('[data-filter-text]')
