@@ -1,8 +1,10 @@
 import type { Area, Device, Machine } from '../../model/machine.ts'
+import { panelOf } from '../../model/panel.ts'
 import { planSheet } from '../../model/plan-sheet.ts'
 import { slug } from '../address.ts'
 import type { Rect } from '../plan/geometry.ts'
 import { type PlanPictures, planPictures } from '../plan/plan-pictures.ts'
+import { planSizes } from '../plan/plan-sizes.ts'
 
 /** Path of a sheet's SVG file in the site. */
 export function sheetFile(drawing: string, sheet: number): string {
@@ -42,7 +44,7 @@ export function picturesOf(machine: Machine, area: Area, devices: readonly Devic
     const at = positionOf(device)
     return at ? [{ tag: device.tag.value, ...at }] : []
   })
-  return sheet && planPictures(placed, area.outline && rectOf(area.outline), sheet.viewBox)
+  return sheet && planPictures(placed, area.outline && rectOf(area.outline), sheet.viewBox, planSizes(panelOf(machine.file)))
 }
 
 export const rectOf = ([x, y, width, height]: NonNullable<Area['outline']>): Rect => ({ x, y, width, height })

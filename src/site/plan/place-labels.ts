@@ -9,8 +9,9 @@ export interface Spot extends Point {
 /** Sizes in px of the picture. */
 export interface PlanSize {
   width: number
-  /** What the picture may be high. */
+  /** What the picture should be high at most, and what it may be where the labels do not fit otherwise. */
   tallest: number
+  utmost: number
   fontSizePx: number
   labelHeightPx: number
 }
@@ -25,6 +26,7 @@ export interface PlacedLabel<S extends Spot> {
 export interface PlanPicture<S extends Spot> {
   width: number
   height: number
+  fontSizePx: number
   /** Where the plan stands in the picture, and the part of the plan that is shown there, in the units of the plan. */
   map: Rect
   view: Rect
@@ -58,17 +60,19 @@ const detourPx = 120
  * and cross neither each other nor a label. `focus` is in view whole. Undefined where the labels do not fit.
  */
 export function placeLabels<S extends Spot>(spots: readonly S[], focus: Rect, sheet: Rect, size: PlanSize): PlanPicture<S> | undefined {
-  const labelWidth = labelWidthPx(
-    spots.map(({ text }) => text),
-    size.fontSizePx,
-  )
+  return placedIn(size.tallest, spots, focus, sheet, size) ?? placedIn(size.utmost, spots, focus, sheet, size)
+}
+
+function placedIn<S extends Spot>(tallest: number, spots: readonly S[], focus: Rect, sheet: Rect, size: PlanSize): PlanPicture<S> | undefined {
+  const texts = spots.map(({ text }) => text)
+  const labelWidth = Math.max(size.labelHeightPx, labelWidthPx(texts, size.fontSizePx))
   let best: { picture: PlanPicture<S>; score: number } | undefined
   for (const [sides, ends] of [
     [true, false],
     [false, true],
     [true, true],
   ] as const) {
-    const frame = frameOf(spots.length, focus, sheet, size, labelWidth, sides, ends)
+    const frame = frameOf(spots.length, focus, sheet, { ...size, tallest }, labelWidth, sides, ends)
     if (!frame) continue
     const labels = labelsIn(frame, spots)
     const reach = labels.reduce((sum, { leader: [from, to] }) => sum + Math.hypot(to.x - from.x, to.y - from.y), 0) / Math.max(1, spots.length)
@@ -91,7 +95,7 @@ function frameOf(
   count: number,
   focus: Rect,
   sheet: Rect,
-  { width, tallest, labelHeightPx }: PlanSize,
+  { width, tallest, fontSizePx, labelHeightPx }: PlanSize,
   labelWidth: number,
   sides: boolean,
   ends: boolean,
@@ -123,7 +127,7 @@ function frameOf(
       ]
     }),
   ]
-  return { width, height: mapHeight + 2 * top, map, view, slots }
+  return { width, height: mapHeight + 2 * top, fontSizePx, map, view, slots }
 }
 
 /** The middles of equal fields along a stretch. */

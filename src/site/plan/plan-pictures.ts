@@ -1,5 +1,6 @@
 import { boundsOf, grown, type Rect } from './geometry.ts'
 import { type PlanPicture, type PlanSize, placeLabels } from './place-labels.ts'
+import type { PlanSizes } from './plan-sizes.ts'
 import { type DeviceAt, type NumberedSpot, spotsOf } from './spots-of.ts'
 
 /** The same devices for a panel, a small panel, and a phone or paper. */
@@ -14,16 +15,16 @@ export interface PlanPictures {
   tags: readonly string[]
 }
 
-/** Widths of the page in px at 1024, 800 and 390 px. Labels are touched; numbers are two or three letters wide. */
-const wide: PlanSize = { width: 984, tallest: 532, fontSizePx: 18, labelHeightPx: 44 }
-const middle: PlanSize = { width: 772, tallest: 500, fontSizePx: 18, labelHeightPx: 44 }
-const narrow: PlanSize = { width: 362, tallest: 460, fontSizePx: 16, labelHeightPx: 34 }
-
 /** More spots than this fit nowhere. */
 const mostSpots = 60
 
 /** Lays out the devices of an area. `outline` is the area, where the plan has its outline. Undefined where nothing has a place. */
-export function planPictures(devices: readonly DeviceAt[], outline: Rect | undefined, sheet: Rect): PlanPictures | undefined {
+export function planPictures(
+  devices: readonly DeviceAt[],
+  outline: Rect | undefined,
+  sheet: Rect,
+  { wide, middle, narrow }: PlanSizes,
+): PlanPictures | undefined {
   const bounds = boundsOf([...devices, ...(outline ? [outline] : [])])
   if (!bounds) return undefined
   // A single device without an area still has some of the machine round it.
