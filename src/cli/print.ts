@@ -7,13 +7,13 @@ import { machineBook, type PrintInput } from '../print/machine-book.ts'
 import { pagesWithMissingGlyphs } from '../print/missing-glyphs.ts'
 import { printFaults } from '../print/print-faults.ts'
 import { settle } from '../print/settle.ts'
-import { type SheetKind, sheetsOf } from '../print/sheets.ts'
+import { type Sheet, type SheetKind, sheetsOf } from '../print/sheets.ts'
 import { printWords } from '../print/words/print-words.ts'
 import { labelsOf } from '../site/words/labels.ts'
 import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
 import type { Options } from './options.ts'
-import { type Printer, startPrinter } from './printer.ts'
+import { type Print, type Printer, startPrinter } from './printer.ts'
 import { type Progress, startProgress } from './progress.ts'
 import { unspokenLanguages, writePages } from './write-pages.ts'
 
@@ -83,14 +83,24 @@ async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printe
   if (sheets.length === 0) return refuse(progress, `the machine has no ${kind} page`)
   const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
   for (const { name, html } of sheets) {
-    const printed = await print(html)
-    const faults = printFaults({ ...printed, html, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: [], language })
+    const printed = await printSheet(html, print)
+    const faults = printFaults({ ...printed, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: [], language })
     if (faults.length > 0) return refuse(progress, `the PDF of ${name} is not whole:\n${faults.join('\n')}`)
     save(join(outDir, `${name}.pdf`), printed.pdf, machine.file.date)
     progress.done(`${printed.total} ${printed.total === 1 ? 'page' : 'pages'}: ${name}.pdf`)
   }
   progress.done(`${sheets.length} ${sheets.length === 1 ? 'file' : 'files'} in ${outDir}`)
   return 0
+}
+
+/** Prints a sheet, and a longer one once more in less room: what takes no page less keeps its room. */
+async function printSheet(htmlOf: Sheet['html'], print: Printer['print']): Promise<Print & { html: string }> {
+  const html = htmlOf(false)
+  const printed = await print(html)
+  if (printed.total <= 2) return { ...printed, html }
+  const denseHtml = htmlOf(true)
+  const dense = await print(denseHtml)
+  return dense.total < printed.total ? { ...dense, html: denseHtml } : { ...printed, html }
 }
 
 function save(path: string, pdf: Uint8Array, date: string): void {

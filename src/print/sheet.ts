@@ -19,6 +19,8 @@ export interface SheetInput {
   paper: Paper
   styles: string
   lists: ReadonlySet<string>
+  /** With less room between the lines. */
+  isDense: boolean
 }
 
 /** One page of the site as a document of its own: a sheet for a door, a folder, a hand. Its links are text. */
@@ -46,7 +48,7 @@ export function sheetHtml(input: SheetInput): string {
     language: facts.language,
     title: `${page.title}, ${facts.name} ${facts.model} ${facts.serial}, ${names.revision} ${facts.revision}`,
     styles: `${input.styles}\n${styles}`,
-    body: `<div class="sheet-of"><header class="sheet-head"><p>${said.join('')}</p>${scan}</header>${writeElement(article)}</div>`,
+    body: `<div class="sheet-of${input.isDense ? ' dense' : ''}"><header class="sheet-head"><p>${said.join('')}</p>${scan}</header>${writeElement(article)}</div>`,
     ids: [page.key],
   })
 }

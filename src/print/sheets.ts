@@ -8,7 +8,8 @@ export type SheetKind = 'lockout' | 'lesson' | 'parts' | 'alarms'
 export interface Sheet {
   /** Name of its file, without an ending. */
   name: string
-  html: string
+  /** The document. A sheet that takes more than two pages is tried once more with less room between its lines. */
+  html(isDense: boolean): string
 }
 
 /** The sheets of a kind: one for each lockout, lesson or alarm, one for all parts. */
@@ -19,7 +20,7 @@ export function sheetsOf(input: PrintInput, kind: SheetKind): Sheet[] {
   return pagesOf(input, kind).map(({ name, at, lookUp }) => {
     const path = pathIn(machine, language, at)
     const html = kind === 'parts' ? partsHtml(input, true) : input.read(path)
-    return { name, html: sheetHtml({ path, html, lookUp, facts, names: labels, words, paper, styles, lists }) }
+    return { name, html: (isDense) => sheetHtml({ path, html, lookUp, facts, names: labels, words, paper, styles, lists, isDense }) }
   })
 }
 
