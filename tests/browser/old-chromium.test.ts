@@ -147,12 +147,27 @@ describe.runIf(process.platform === 'linux' && process.arch === 'x64')('in Chrom
     expect(old.page.faults).toEqual([])
   })
 
-  test('a drawing is enlarged on the whole screen', async () => {
+  test('a drawing is enlarged on the whole screen, and searched with the keys of the page', async () => {
     await open('drawings/E-104/2.html#at-PRS204')
     await old.page.tap('[data-full]')
-    const whole = await old.page.evaluate('document.querySelector("[data-sheet-drawing]").getAttribute("viewBox")')
+    const width = 'document.querySelector("[data-sheet-drawing]").getBoundingClientRect().width'
+    const whole = Number(await old.page.evaluate(width))
     await old.page.tap('[data-zoom=in]')
-    expect(await old.page.evaluate('document.querySelector("[data-sheet-drawing]").getAttribute("viewBox")')).not.toBe(whole)
+    await old.page.until(`${width} > ${whole * 1.5}`)
+    await old.page.tap('[data-find-open]')
+    for (const letter of 'LS2') await old.page.tap('[data-find] .keys button', letter)
+    await old.page.until('document.querySelectorAll(".hit").length > 1')
+    await old.page.tap('[data-find] .keys button', 'Find')
+    await old.page.until('document.querySelectorAll(".hit-here").length === 1')
+    await old.page.tap('[data-find-step="1"]')
+    expect(await old.page.until('(document.querySelector("[data-find-status]").textContent.match(/^2 of \\d+$/) || [])[0]')).toBeTruthy()
+    expect(old.page.faults).toEqual([])
+  })
+
+  test('the plan leads to a device', async () => {
+    await open('areas/lift.html')
+    await old.page.tap('.plan-wide .plan-label > rect')
+    await old.page.until('location.pathname.endsWith("tags/MTR201.html")')
     expect(old.page.faults).toEqual([])
   })
 })
