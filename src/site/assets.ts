@@ -26,6 +26,7 @@ const common = { bundle: true, minify: true, target, charset: 'utf8', legalComme
 export const scripts = {
   'head.js': 'scripts/head.ts',
   'site.js': 'scripts/site.ts',
+  'display.js': 'scripts/display/main.ts',
   'drawing.js': 'scripts/drawing/main.ts',
   'route.js': 'scripts/route/main.ts',
   'search-ui.js': 'scripts/search/main.ts',

@@ -54,7 +54,7 @@ export async function writeLaunchAssets(siteDir: string): Promise<void> {
 }
 
 /** What every package takes from the site, besides what its pages load. */
-const ownAssets = ['site.css', 'older.css', 'launch.css', 'launch.js', 'launch-licence.txt']
+const ownAssets = ['site.css', 'older.css', 'display.css', 'display.js', 'launch.css', 'launch.js', 'launch-licence.txt']
 
 /** The lessons of a sequence; the check lets none pass that the unit does not have. */
 function lessonsOf({ id, lessons }: TrainingFile['sequences'][number], graph: Graph): Page<'lessons'>[] {

@@ -1,3 +1,4 @@
+import { loadStyles } from './load-asset.ts'
 import { keyOf } from './meter/kept.ts'
 import { load } from './store.ts'
 
@@ -17,6 +18,7 @@ export function startBackToStart(): void {
   if (!(afterMs > 0) || !home || !warning || document.body.classList.contains('kind-start')) return
   const isPanel = sizes === 'panel' || (sizes !== 'office' && panel !== undefined && matchMedia(panel).matches)
   if (!isPanel) return
+  loadStyles('display.css', () => {})
   const warnMs = afterMs - Math.min(warningMs, afterMs / 2)
   let touchedAt = Date.now()
   let before: Element | null = null

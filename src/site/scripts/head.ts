@@ -1,4 +1,4 @@
-import { applyDisplay } from './display.ts'
+import { applyDisplay } from './display/apply-display.ts'
 
 applyDisplay()
 

@@ -1,5 +1,5 @@
 import { startBackToStart } from './back-to-start.ts'
-import { startDisplay } from './display.ts'
+import { startDisplay } from './display/start-display.ts'
 import { startLanguages } from './keep-place.ts'
 import { startOpened } from './opened.ts'
 import { startPrint } from './print.ts'

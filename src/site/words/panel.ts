@@ -71,4 +71,9 @@ const es: { readonly [K in keyof typeof en]: string } = {
   panelHint: 'Calculado de machine.yaml. Una pantalla de otro tamaño conserva los tamaños de su navegador; «Pantalla» los cambia a mano.',
 }
 
+const dictionaries: Readonly<Record<string, { readonly [K in keyof typeof en]: string }>> = { en, es }
+
+/** The words of a language for the script that shows the choices. */
+export const panelWords = (language: string) => dictionaries[language]
+
 export { en as panelEn, es as panelEs }
