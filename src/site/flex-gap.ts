@@ -41,10 +41,11 @@ function marginsOf(head: string, body: string, boxes: Map<string, Box>): string 
   const said = Object.fromEntries(body.split(';').map((line) => [line.slice(0, line.indexOf(':')).trim(), line.slice(line.indexOf(':') + 1).trim()]))
   return selectorsOf(head)
     .map((selector) => {
-      const box = { ...boxOf(selector, boxes), ...said }
+      const before = boxOf(selector, boxes)
+      const box = { ...before, ...said }
       boxes.set(selector, box)
       const speaks = ['display', 'gap', 'row-gap', 'column-gap', 'flex-direction', 'flex-wrap'].some((name) => name in said)
-      return speaks && /flex/.test(box.display ?? '') ? marginsIn(selector, box) : ''
+      return speaks ? marginsIn(selector, box, before && flowOf(before)) : ''
     })
     .join('')
 }
@@ -54,12 +55,25 @@ function boxOf(selector: string, boxes: ReadonlyMap<string, Box>): Box | undefin
   return boxes.get(selector) ?? (selector.includes(' ') ? boxOf(selector.slice(selector.indexOf(' ') + 1), boxes) : undefined)
 }
 
-function marginsIn(selector: string, box: Box): string {
-  const [row = '', column = row] = (box.gap ?? '').split(/\s+(?![^(]*\))/)
+/** How the children of a flex box with a gap follow each other; undefined for any other box. */
+function flowOf(box: Box): 'row' | 'lines' | 'column' | undefined {
+  if (!/flex/.test(box.display ?? '') || !(box.gap || box['row-gap'] || box['column-gap'])) return undefined
+  return box['flex-direction'] === 'column' ? 'column' : box['flex-wrap'] === 'wrap' ? 'lines' : 'row'
+}
+
+/**
+ * Margins before all but the first child, which a margin of its own outweighs: it may push the child away. Where a row
+ * goes on below, the first child of a line is not known: there each child has them behind it, whatever is its own.
+ */
+function marginsIn(selector: string, box: Box, before: ReturnType<typeof flowOf>): string {
+  const flow = flowOf(box)
+  if (!flow) return ''
+  const [row = '0', column = row] = (box.gap ?? '0').split(/\s+(?![^(]*\))/)
   const [down, along] = [box['row-gap'] ?? row, box['column-gap'] ?? column]
-  if (!down && !along) return ''
-  if (box['flex-direction'] === 'column') return `${selector}>*+*{margin-left:0;margin-top:${down || '0'}}`
-  return box['flex-wrap'] === 'wrap' ? `${selector}>*{margin:0 ${along || '0'} ${down || '0'} 0}` : `${selector}>*+*{margin-left:${along || '0'}}`
+  const [next, each] = [`${selector}>*+*`, `${selector}>:not(#_)`]
+  if (flow === 'lines') return `${before === 'row' ? `${next}{margin-left:0}` : ''}${each}{margin-right:${along};margin-bottom:${down}}`
+  const behind = before === 'lines' ? `${each}{margin-right:0;margin-bottom:0}` : ''
+  return flow === 'column' ? `${behind}${next}{margin-left:0;margin-top:${down}}` : `${behind}${next}{margin-left:${along}}`
 }
 
 /** Commas inside brackets divide nothing. */

@@ -8,7 +8,7 @@ function check(css: string, margins: string): void {
 test.each([
   ['a row', '.a{display:flex;gap:8px}', '.a>*+*{margin-left:8px}'],
   ['a row in a line', '.a{display:inline-flex;gap:8px}', '.a>*+*{margin-left:8px}'],
-  ['a row that goes on below', '.a{display:flex;flex-wrap:wrap;gap:4px 8px}', '.a>*{margin:0 8px 4px 0}'],
+  ['a row that goes on below', '.a{display:flex;flex-wrap:wrap;gap:4px 8px}', '.a>:not(#_){margin-right:8px;margin-bottom:4px}'],
   ['a column', '.a{display:flex;flex-direction:column;gap:4px 8px}', '.a>*+*{margin-left:0;margin-top:4px}'],
   ['a grid, which has gaps in old engines too', '.a{display:grid;gap:8px}', ''],
   ['a row without a gap', '.a{display:flex}', ''],
@@ -22,6 +22,16 @@ test.each([
     'another direction on a small screen',
     '.a{display:flex;gap:8px}@media(x){.a{flex-direction:column}}',
     '.a>*+*{margin-left:8px}@media(x){.a>*+*{margin-left:0;margin-top:8px}}',
+  ],
+  [
+    'a row that goes on below on a small screen alone',
+    '.a{display:flex;gap:8px}@media(x){.a{flex-wrap:wrap}}',
+    '.a>*+*{margin-left:8px}@media(x){.a>*+*{margin-left:0}.a>:not(#_){margin-right:8px;margin-bottom:8px}}',
+  ],
+  [
+    'a row that no longer goes on below',
+    '.a{display:flex;flex-wrap:wrap;gap:8px}@media(x){.a{flex-wrap:nowrap}}',
+    '.a>:not(#_){margin-right:8px;margin-bottom:8px}@media(x){.a>:not(#_){margin-right:0;margin-bottom:0}.a>*+*{margin-left:8px}}',
   ],
   ['a font, which is no box', '@font-face{font-family:x}', ''],
 ])('%s', (_, css, margins) => check(css, margins))
