@@ -257,3 +257,15 @@ test('a recovery says time, reader and lockout before it, and a cause leads to t
     expect(await page.locator('#meter').isVisible()).toBe(true)
   })
 })
+
+test('the buttons stand at the edge of a page without a thumb rail, as one in a package', async () => {
+  await usePage(browser, panel(800, 480), async (page) => {
+    await page.addInitScript(() => {
+      new MutationObserver(() => document.querySelector('.rail')?.remove()).observe(document, { childList: true, subtree: true })
+    })
+    await page.goto(address())
+    expect(await page.locator('.rail').count()).toBe(0)
+    const bar = await page.locator('.step-bar').boundingBox()
+    expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBeCloseTo(480, 0)
+  })
+})

@@ -19,6 +19,8 @@ export function startRouteCard(): void {
   const { bar, show: showBar } = stepBar(first.dataset, { on, back })
   document.body.append(messages.strip)
   document.documentElement.classList.add('on-route')
+  // A page in a package has no thumb rail.
+  if (!document.querySelector('.rail')) document.documentElement.style.setProperty('--rail-height', '0px')
   let here: HTMLElement | undefined
   focusOn(stepsOf(routes).find((step) => !isDone(step)))
 
