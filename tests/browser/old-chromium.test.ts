@@ -143,7 +143,7 @@ describe.runIf(process.platform === 'linux' && process.arch === 'x64')('in Chrom
     await open('procedures/lift-rollers-and-brake.html')
     expect(await old.page.evaluate('document.querySelectorAll("[data-tick]:checked").length')).toBe(3)
     await old.page.tap('[data-display-switch]')
-    await old.page.tap('[data-display=theme] button[value=dark]')
+    await old.page.tap('#display button', 'Dark')
     expect(await old.page.evaluate('document.documentElement.dataset.theme')).toBe('dark')
     expect(old.page.faults).toEqual([])
   })
