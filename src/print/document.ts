@@ -1,3 +1,4 @@
+import { ownStyles } from '../site/own-styles.ts'
 import { escapeHtml } from './html-tree.ts'
 
 export interface DocumentInput {
@@ -9,8 +10,8 @@ export interface DocumentInput {
   ids: readonly string[]
 }
 
-/** Styles of the site that its pages load. */
-const siteStyles = ['site.css', 'meter.css', 'training.css']
+/** Every style sheet that a page of the site may load, in the order of its pages. */
+const siteStyles = ['site.css', ...ownStyles.map((name) => `${name}.css`), 'print.css']
 
 /**
  * A whole document at the root of a site. Chromium gives a PDF a named place only for an id that something links to,

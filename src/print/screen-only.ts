@@ -45,6 +45,8 @@ export function leaveOutScreenOnly(part: HtmlElement, lists: ReadonlySet<string>
   for (const element of elementsIn(part)) {
     if (element !== part && isScreenOnly(element)) detach(element)
     else if (element.tagName === 'details') setAttribute(element, 'open', '')
+    // Nobody scrolls to a picture on paper.
+    else if (element.tagName === 'img') element.attrs = element.attrs.filter(({ name }) => name !== 'loading')
   }
   for (const element of elementsIn(part)) if (leadsOnAlone(element, lists)) detach(element)
 }

@@ -26,6 +26,9 @@ test('a list that the index takes the place of is left out by its heading', () =
 test('what is folded is open', () =>
   expect(taken('<details><summary>a</summary>b</details>')).toBe('<main><details open=""><summary>a</summary>b</details></main>'))
 
+test('a picture is loaded before anybody scrolls to it', () =>
+  expect(taken('<img src="a.svg" loading="lazy">')).toBe('<main><img src="a.svg"></main>'))
+
 test('ids and what names them get the key of the page', () => {
   const html = taken('<h2 id="qué">a</h2><p aria-labelledby="qué b">c</p><svg><pattern id="h"/><path fill="url(#h)"/><use href="#h"/></svg>')
   expect(html).toContain('id="p7-qu_e9_"')
