@@ -70,6 +70,10 @@ describe('the book of the example machine', () => {
     expect(printed.texts.every((text) => text.includes('Invented demonstration machine'))).toBe(true)
   })
 
+  test('has letters of the size that the styles give them: one part that is too wide or too high makes all of them smaller', () => {
+    expect(printed.largestPt[pageOf('contents') - 1]).toBeCloseTo(18)
+  })
+
   test('begins with safety, and has every font in it', () => {
     expect(printed.texts[pageOf('c1') - 1]).toMatch(/1 Safety/)
     const text = bytes.toString('latin1')

@@ -15,6 +15,8 @@ export interface PrintedPages {
   links: readonly PrintedLink[]
   /** The words of each page. */
   texts: readonly string[]
+  /** Height of the largest letters of each page, in points. */
+  largestPt: readonly number[]
 }
 
 /** Reads a PDF as a reader does: what is printed where, and where each link leads. */
@@ -25,12 +27,14 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
     places.set(name, (await pdf.getPageIndex(place[0])) + 1)
   const links: PrintedLink[] = []
   const texts: string[] = []
+  const largestPt: number[] = []
   for (let number = 1; number <= pdf.numPages; number++) {
     const page = await pdf.getPage(number)
     const { items } = await page.getTextContent()
     const words = items.flatMap((item) =>
       'str' in item ? [{ text: item.str, x: item.transform[4] as number, y: item.transform[5] as number, width: item.width }] : [],
     )
+    largestPt.push(Math.max(...items.map((item) => ('height' in item ? item.height : 0))))
     texts.push(words.map(({ text }) => text).join(' '))
     for (const { dest, rect } of (await page.getAnnotations()) as { dest?: unknown; rect: [number, number, number, number] }[]) {
       if (typeof dest !== 'string') continue
@@ -47,5 +51,5 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
     }
   }
   await pdf.loadingTask.destroy()
-  return { places, links, texts }
+  return { places, links, texts, largestPt }
 }
