@@ -68,14 +68,14 @@ describe('a revised copy of the example machine', () => {
 
   test('the pages that speak of an exchanged tag', () =>
     expect(speaking('device means-another PRS204')).toEqual([
-      'alarms/a0201-lift-position names es:9 es:20 es:21 es:28 es:40 en:17 en:28 en:29 en:36 en:48',
-      'alarms/a0202-lift-past-limit names en:34',
+      'alarms/a0201-lift-position names es:9 es:20 es:21 es:31 es:34 es:35 es:50 en:17 en:28 en:29 en:39 en:42 en:43 en:58',
+      'alarms/a0202-lift-past-limit names en:37 en:38',
       'components/destacking-lift names en:5 en:12',
       'lessons/check-inductive lesson en:7',
       'lessons/recover-lift-stops names es:47 es:74 es:107 en:16 en:69 en:94 en:127',
     ]))
   test('the pages that speak of a tag that is gone', () =>
-    expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:29 en:37']))
+    expect(speaking('device renamed CB201')).toEqual(['alarms/a0201-lift-position names es:38 en:46']))
   test('the lockouts of an energy source', () =>
     expect(speaking('energy source energy-changed dc-bus')).toEqual(['lockout/lo-1 names es:90 en:8 en:88', 'lockout/lo-5 names es:37 en:8 en:33']))
   test('the pages of a hazard', () => {
@@ -93,7 +93,7 @@ describe('a revised copy of the example machine', () => {
     ]))
   test('the pages that show a part with a new number', () =>
     expect(speaking('part renamed 3110-0309')).toEqual([
-      'alarms/a0202-lift-past-limit names en:35',
+      'alarms/a0202-lift-past-limit names en:41',
       'lessons/lift-chain-and-brake names es:47 en:60',
       'procedures/lift-rollers-and-brake names en:50',
     ]))
