@@ -7,9 +7,9 @@ export interface PageWeight {
   scriptBytes: number
 }
 
-/** What a page of a built site loads before it can be read, in bytes as they lie on the disk; fonts, pictures and the styles for paper apart. */
+/** What a page of a built site loads before it can be read, in bytes as they lie on the disk; fonts, pictures and the styles for paper and for scripts that are off apart. */
 export function pageWeight(siteDir: string, path: string): PageWeight {
-  const html = readFileSync(join(siteDir, path), 'utf8')
+  const html = readFileSync(join(siteDir, path), 'utf8').replace(/<noscript>.*?<\/noscript>/gs, '')
   const bytesOf = (pattern: RegExp) => {
     const files = new Set([...html.matchAll(pattern)].map(([, address = '']) => join(siteDir, dirname(path), address.replace(/[?#].*/, ''))))
     return [...files].reduce((sum, file) => sum + statSync(file).size, 0)

@@ -287,9 +287,9 @@ describe('for everyone', () => {
   test.each([
     ...['part', 'manual', 'procedures', 'parts list', 'lockouts', 'about', 'component', 'glossary'].map((kind) => [kind, 50_000] as const),
     ['procedure with outputs', 60_000],
-    ...['procedure', 'set-up for a product'].map((kind) => [kind, 70_000] as const),
+    ...['procedure', 'set-up for a product'].map((kind) => [kind, 60_000] as const),
     // With its plan.
-    ['alarm', 75_000],
+    ['alarm', 70_000],
   ] as const)('a text page (%s) weighs under %d bytes, with under 15 kB of scripts', (kind, mostBytes) => {
     const weight = pageWeight(built.dir, kindsOfPages[kind] ?? '')
     expect(weight.htmlBytes).toBeGreaterThan(1000)
