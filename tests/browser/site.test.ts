@@ -6,6 +6,7 @@ import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
+import { classesWithoutStyles } from './loaded-styles.ts'
 import { isInWindow, markedZones } from './marked-zones.ts'
 import { pageWeight, totalBytes } from './page-weight.ts'
 import { type Served, serveFolder } from './serve.ts'
@@ -282,6 +283,8 @@ describe('for everyone', () => {
     },
     60_000,
   )
+
+  test('no page uses a class whose styles it does not load', () => expect(classesWithoutStyles(built.dir)).toEqual([]))
 
   // What a slow panel reads from its stick before a page is there. A page with steps carries their buttons and ticks besides.
   test.each([
