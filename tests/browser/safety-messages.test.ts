@@ -39,7 +39,7 @@ describe.each(['z535', 'iso-3864-2'] as const)('the form %s', (form) => {
 
   /** Colours of each panel as the browser shows them: word, letters, ground, and the text with what lies behind it. */
   const shown = (page: Page) =>
-    page.locator('.safety:not(.safety-directive)').evaluateAll((all) => {
+    page.locator('.safety:not(.safety-directive):not(.safety-brief)').evaluateAll((all) => {
       const hex = (colour: string) =>
         `#${(colour.match(/[\d.]+/g) ?? [])
           .slice(0, 3)

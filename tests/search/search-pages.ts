@@ -76,7 +76,9 @@ export async function writeSearchPages(siteDir: string): Promise<void> {
   const source = (path: string) => fileURLToPath(new URL(`../../src/site/${path}`, import.meta.url))
   const common = { bundle: true, minify: true, target: 'chrome80', charset: 'utf8', logLevel: 'silent' } as const
   await build({ ...common, format: 'iife', entryPoints: [source('scripts/search/main.ts')], outfile: join(siteDir, 'assets/search-ui.js') })
-  const styles = await build({ ...common, write: false, entryPoints: [source('styles/site.css')], external: ['*.woff2'] })
+  const contents = `@import './site.css';\n@import './search.css';`
+  const stdin = { contents, resolveDir: source('styles'), loader: 'css' } as const
+  const styles = await build({ ...common, write: false, stdin, external: ['*.woff2'] })
   // The system's fonts will do here.
   write(join(siteDir, 'assets/site.css'), (styles.outputFiles[0]?.text ?? '').replace(/@font-face\{[^}]*\}/g, ''))
   for (const language of ['en', 'es'] as const) {
