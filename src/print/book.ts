@@ -72,6 +72,7 @@ export function composeBook(input: BookInput): Book {
   ]
   const ids = [
     ...new Set([
+      'contents',
       ...contents.map(({ id }) => id),
       ...linkedIds(body),
       ...groups.flatMap(({ entries }) => entries.map(({ id }) => id)),
