@@ -85,6 +85,7 @@ export async function devToolsOn(port: string, width: number, height: number): P
     evaluate,
     until,
     async goto(address) {
+      const before = faults.length
       // Without this step to nowhere an address that differs in its anchor alone is not loaded again.
       for (const url of ['about:blank', address]) {
         const isLoaded = new Promise<void>((done) => {
@@ -92,6 +93,8 @@ export async function devToolsOn(port: string, width: number, height: number): P
         })
         await send('Page.navigate', { url })
         await isLoaded
+        // A page that is left cancels what it was loading.
+        if (url !== address) faults.length = before
       }
     },
     async tap(selector, text = '') {

@@ -46,6 +46,40 @@ test('results stand under what they are, with the place on the machine, and the 
   })
 })
 
+test('the first row stays where it is while the rest is searched, and no row moves under a finger', async () => {
+  await onPanel(async (page) => {
+    await page.goto(at('index.html'))
+    await page.evaluate(() => {
+      const results = document.querySelector('[data-search-results]')
+      const tops: number[] = []
+      Object.assign(window, { tops, renewed: 0 })
+      new MutationObserver(() => {
+        const row = results?.querySelector('a')
+        if (row) tops.push(Math.round(row.getBoundingClientRect().top + scrollY))
+      }).observe(document.querySelector('main') as Element, { childList: true, subtree: true, characterData: true })
+      const send = (name: string) => results?.dispatchEvent(new PointerEvent(name, { bubbles: true, pointerId: 7 }))
+      // The finger comes down as soon as there is a row, and stays for a while.
+      const waiting = setInterval(() => {
+        if (!results?.querySelector('a')) return
+        clearInterval(waiting)
+        const row = results.querySelector('a')
+        send('pointerdown')
+        setTimeout(() => {
+          Object.assign(window, { stayed: row?.isConnected })
+          send('pointerup')
+        }, 1500)
+      }, 1)
+    })
+    await page.locator('input[name=q]').fill('X2:4')
+    await page.waitForFunction(() => 'stayed' in window)
+    expect(await page.evaluate(() => Reflect.get(window, 'stayed'))).toBe(true)
+    await expect.poll(() => page.locator('.search-status').textContent()).toMatch(/^\d+ found/)
+    const tops: number[] = await page.evaluate(() => Reflect.get(window, 'tops'))
+    expect(tops.length).toBeGreaterThan(1)
+    expect(Math.max(...tops) - Math.min(...tops)).toBe(0)
+  })
+})
+
 test('what was opened last waits in the search, newest first, and each once', async () => {
   await onPanel(async (page) => {
     await page.goto(at('search.html'))

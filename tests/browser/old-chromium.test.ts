@@ -94,6 +94,11 @@ describe.runIf(process.platform === 'linux' && process.arch === 'x64')('in Chrom
     expect(old.page.faults).toEqual([])
   })
 
+  test('a page that is left while its search begins says nothing', async () => {
+    for (let time = 0; time < 10; time++) for (const path of ['index.html', 'search.html']) await open(path)
+    expect(old.page.faults).toEqual([])
+  })
+
   test('the address of an alarm leads to its page, and an unknown one to a list', async () => {
     await open('lookup.html?alarm=201')
     await old.page.until('location.pathname.endsWith("alarms/A0201.html")')

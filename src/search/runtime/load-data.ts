@@ -1,5 +1,8 @@
 declare const window: Window & { __fettleData(name: string, value: unknown): void }
 
+/** So long a page may last whose loads were cancelled because another is opened. */
+const cancelledMs = 100
+
 /**
  * Gives the way to load data files, each once, as a classic script: from disk nothing else is allowed. A file
  * calls `__fettleData` with its name and its value; a file may also come inside the first script.
@@ -30,7 +33,8 @@ export function dataLoader(folder: string, version: string): (name: string) => P
         fail(new Error(`${name}.js ${reason}`))
       }
       script.onload = () => end('is damaged')
-      script.onerror = () => end('cannot be loaded')
+      // A page that is being left cancels its loads: it is gone before this is told, and nothing is wrong.
+      script.onerror = () => setTimeout(end, cancelledMs, 'cannot be loaded')
       document.head.appendChild(script)
     })
   return (name) => {

@@ -3,6 +3,7 @@ import { fill } from '../../words/fill.ts'
 import type { SearchLabels } from './labels.ts'
 import { keepQuery, queryOfAddress } from './query-address.ts'
 import { showResults } from './show-results.ts'
+import { whenUntouched } from './when-untouched.ts'
 
 export interface SearchPlaces {
   form: HTMLFormElement
@@ -28,6 +29,7 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
   more.textContent = labels.more
   more.hidden = true
   results.after(more)
+  const untouched = whenUntouched(results)
 
   let busy = false
   let typedMeanwhile = false
@@ -49,9 +51,12 @@ export function startLiveSearch({ form, input, results, status, lists }: SearchP
       const onNames = (exact: ExactHit[]) => {
         if (answered || !own()) return
         showResults(results, { exact, pages: [] }, labels)
+        // The line of the count is kept free, so that the rows stay where they are when it comes.
+        if (status.textContent === '') status.textContent = '\u00a0'
         showLists(exact.length === 0)
       }
       const result = await engine.search(query, { limit, onNames })
+      await untouched()
       answered = true
       if (!own()) return undefined
       showResults(results, result, labels)
