@@ -9,11 +9,13 @@ import { panelOf } from '../model/panel.ts'
 import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
 import { flexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
+import { messageForm } from './message-form.ts'
 import { styles } from './own-styles.ts'
 import { panelStyles } from './panel-styles.ts'
 import { sheetFile, smallSheetFile } from './parts/plan.ts'
 import type { PdfSheet } from './pdf-sheets.ts'
 import { writePictures } from './pictures.ts'
+import { wordStyles } from './word-styles.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 
@@ -49,7 +51,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   copyFileSync(join(dirname(require.resolve('@noble/hashes/sha2.js')), 'LICENSE'), join(assets, 'training-licence.txt'))
   const sheets = new Map<string, string>()
   for (const name of styles) sheets.set(name, await styleSheet(name))
-  sheets.set('site.css', sheets.get('site.css') + panelStyles(panelOf(machine.file)))
+  sheets.set('site.css', sheets.get('site.css') + wordStyles(messageForm(machine.file)) + panelStyles(panelOf(machine.file)))
   sheets.set('older.css', flexGaps([...sheets.values()].join('')))
   for (const [name, css] of sheets) writeFileSync(join(assets, name), css)
   for (const [name, entry] of Object.entries(scripts))

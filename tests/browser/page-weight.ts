@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs'
+import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 
 export interface PageWeight {
@@ -22,3 +22,10 @@ export function pageWeight(siteDir: string, path: string): PageWeight {
 }
 
 export const totalBytes = ({ htmlBytes, styleBytes, scriptBytes }: PageWeight): number => htmlBytes + styleBytes + scriptBytes
+
+const isText =
+  /^(es\/)?((alarms|parts|procedures|set-up|components|parts-lists|front)\/.*|(alarms|drawings|procedures|lockout|manual|glossary|about))\.html$/
+
+/** The pages that are read: without a meter, questions, a search or the list of every device. */
+export const pagesOfText = (siteDir: string): string[] =>
+  readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).filter((path) => isText.test(path))
