@@ -36,6 +36,7 @@ import { duplicateTag } from './rules/duplicate-tag.ts'
 import { duplicateTerminal } from './rules/duplicate-terminal.ts'
 import { emptyRange } from './rules/empty-range.ts'
 import { exchangedDescriptions } from './rules/exchanged-descriptions.ts'
+import { factDiffersInTranslation } from './rules/fact-differs-in-translation.ts'
 import { fewerSignalsThanOthers } from './rules/fewer-signals-than-others.ts'
 import { formatWithoutSetting } from './rules/format-without-setting.ts'
 import { gapTooSmall } from './rules/gap-too-small.ts'
@@ -194,6 +195,7 @@ export const rules: readonly Rule[] = [
   lookAlikeTag,
   messageAfterStep,
   messageDiffersInTranslation,
+  factDiffersInTranslation,
   messageInCapitals,
   messageOutOfOrder,
   messageWithoutHazard,
