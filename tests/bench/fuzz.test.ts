@@ -12,7 +12,7 @@ test('500 mangled inputs: no crash, no finding without a place in its file', asy
   for (let index = 1; outcomes.length < 500; index++) if (index % 50 !== 0) outcomes.push(await tryInput(makeInput(index, 3, seeds)))
   expect(outcomes.filter(({ faults }) => faults.length > 0)).toEqual([])
   expect(outcomes.filter(({ findings }) => findings > 0).length).toBeGreaterThan(350)
-}, 120_000)
+}, 300_000)
 
 test.each(Object.entries(seeds))('untouched, the machine %s of the inputs has no finding', async (what, files) => {
   expect((await tryInput({ index: 0, what, files })).findings).toBe(0)
