@@ -14,6 +14,7 @@ export const ownStyles = [
   'meter',
   'training',
   'display',
+  'working',
 ] as const
 export type OwnStyles = (typeof ownStyles)[number]
 

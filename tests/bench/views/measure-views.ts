@@ -4,6 +4,7 @@ import type { Browser, CDPSession, Page } from 'playwright-core'
 import { buildExample } from '../../browser/build-example.ts'
 import { launchChromium } from '../../browser/chromium.ts'
 import { kindsOfPages } from '../../browser/kinds-of-pages.ts'
+import { layoutShift } from '../../browser/layout-shift.ts'
 import { pageWeight, totalBytes } from '../../browser/page-weight.ts'
 
 const panel = { width: 1024, height: 768 }
@@ -40,31 +41,26 @@ async function slowPaint(browser: Browser, site: string, path: string): Promise<
     const session = await context.newCDPSession(page)
     await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown })
     await page.goto(`${site}/${path}`)
-    const seen = await paintOf(page)
-    times.push(seen.paintMs)
-    shift = Math.max(shift, seen.shift)
+    times.push(await paintOf(page))
+    shift = Math.max(shift, await layoutShift(page))
     await context.close()
   }
   return { paintMs: times.sort((a, b) => a - b)[Math.floor(paints / 2)] ?? Number.NaN, shift }
 }
 
-function paintOf(page: Page): Promise<{ paintMs: number; shift: number }> {
-  return page.evaluate(
+/** Milliseconds to the first paint with content. */
+const paintOf = (page: Page): Promise<number> =>
+  page.evaluate(
     () =>
       new Promise((answer) => {
-        let shift = 0
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries()) shift += 'value' in entry ? Number(entry.value) : 0
-        }).observe({ type: 'layout-shift', buffered: true })
         const look = () => {
           const paint = performance.getEntriesByName('first-contentful-paint')[0]
-          if (paint) setTimeout(() => answer({ paintMs: paint.startTime, shift }), 300)
+          if (paint) answer(paint.startTime)
           else setTimeout(look, 20)
         }
         look()
       }),
   )
-}
 
 /** One tab goes from page to page; the heap is read after each tenth of the way, with what is dead collected. */
 async function memoryOver(browser: Browser, dir: string, views: number): Promise<string> {

@@ -16,7 +16,7 @@ export function startRouteCard(): void {
   const [first] = routes
   if (!first) return
   const messages = briefMessages()
-  const { bar, show: showBar } = stepBar(first.dataset, { on, back })
+  const { bar, show: showBar } = stepBar((routes.find(({ dataset }) => dataset.next) ?? first).dataset, { on, back })
   document.body.append(messages.strip)
   document.documentElement.classList.add('on-route')
   // A page in a package has no thumb rail.
