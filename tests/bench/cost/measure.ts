@@ -1,15 +1,14 @@
 import { checkFiles, readFiles } from '../example.ts'
-import { copiesFor, grownMachine } from './grow-machine.ts'
+import { generateMachine } from '../generate/generate-machine.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
 import { runCheck } from './run-check.ts'
 
-/** Time and memory of the whole process `fettle check` over machines grown from the example, as a table. */
+/** Time and memory of the whole process `fettle check` over machines generated from the example, as a table. */
 export async function measureCheck(sizes: readonly number[]): Promise<string> {
   const files = readFiles('example-machine', 'content')
   const rows: string[] = []
   for (const pages of sizes) {
-    const grown = [...grownMachine(files, copiesFor(pages, files))].filter(([path]) => !path.startsWith('content/'))
-    rows.push(await inTemporaryFolder(new Map(grown), rowOf))
+    rows.push(await inTemporaryFolder(generateMachine(files, pages), rowOf))
   }
   return [
     '| pages | devices | parts | drawings | time (best of 3) | peak memory | errors and warnings |',
