@@ -29,7 +29,7 @@ export function* sourceSteps({ pages }: Machine, sources: readonly EnergySource[
   for (const page of pages)
     for (const text of textsOf(page)) {
       const claims = claimsIn(page, text)
-      if (claims.size === 0 && ![...byHolder.keys()].some((tag) => text.source.text.includes(tag))) continue
+      if (claims.size === 0 && !text.elements('Tag').some((tag) => byHolder.has(attributeOf(tag, 'id') ?? ''))) continue
       for (const step of stepNodes(text.body)) {
         const claimed = byId.get(claims.get(step) ?? '')
         const tags = elementsOf(step, 'Tag').flatMap((tag) => attributeOf(tag, 'id') ?? [])

@@ -1,6 +1,7 @@
 import type { Graph } from '../model/graph.ts'
 import type { Hazard } from '../model/hazard.ts'
 import type { Machine } from '../model/machine.ts'
+import { rememberedOf } from '../source/once.ts'
 import { referencesTo } from './references.ts'
 
 /** For a hazard the pages that show a message about it in their source language: their own, or a caution that speaks of it. */
@@ -9,12 +10,12 @@ export function warningPages({ references }: Machine, graph: Graph): (hazard: Ha
   const including = Map.groupBy(referencesTo(references, 'caution'), ({ id }) => id)
   const pagesOf = (list: ReturnType<typeof referencesTo> | undefined) =>
     (list ?? []).flatMap(({ page }) => (page && page.language === page.page.language ? [page.page] : []))
-  return ({ id, caution }) => {
+  return rememberedOf(({ id, caution }) => {
     const named = pagesOf(naming.get(id.value))
     const cautions = [...named.filter(({ collection }) => collection === 'cautions').map(({ name }) => name), ...(caution ? [caution.value] : [])]
     const pages = [...named.filter(({ collection }) => collection !== 'cautions'), ...cautions.flatMap((name) => pagesOf(including.get(name)))]
     return new Set(pages.flatMap((page) => graph.page(page.id)?.id ?? []))
-  }
+  })
 }
 
 /** What to write on a page that shows no message about a hazard. */

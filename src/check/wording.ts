@@ -44,7 +44,7 @@ function namesIn({ terms, described }: Pick<Machine, 'terms' | 'described'>, lan
 }
 
 /** What was found in a block's sentences, for the names that were known then: most pages stay as they are from one check to the next. */
-const found = new WeakMap<ReadText['blocks'], { names: string; findings: readonly WordingFinding[] }>()
+const found = new WeakMap<ReadText['blocks'], { reader: Reader; names: string; findings: readonly WordingFinding[] }>()
 
 export function wordingReader(own: OwnNames, language: string): (text: ReadText, reader: Reader) => readonly WordingFinding[] {
   const replaced = termReader(own.terms)
@@ -54,9 +54,9 @@ export function wordingReader(own: OwnNames, language: string): (text: ReadText,
   const knownTo = remembered((reader: Reader) => new Set([...commonAbbreviations[reader], ...explained]))
   const asked = JSON.stringify(own)
   return ({ blocks }, reader) => {
-    const key = `${reader} ${asked}`
     const before = found.get(blocks)
-    if (before?.names === key) return before.findings
+    // One string for all texts: as long as all names together, it would fill the memory if each text had its own.
+    if (before?.reader === reader && before.names === asked) return before.findings
     const hard = blocks.flatMap(({ block, sentences }) =>
       [...plainFindings(sentences, block, language, names), ...replaced(block.text)].map((finding) => ({ block, finding })),
     )
@@ -64,7 +64,7 @@ export function wordingReader(own: OwnNames, language: string): (text: ReadText,
       ...finding,
       place: block.place(finding.start, finding.end),
     }))
-    found.set(blocks, { names: key, findings })
+    found.set(blocks, { reader, names: asked, findings })
     return findings
   }
 }

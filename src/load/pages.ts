@@ -76,15 +76,21 @@ export function loadPages(
     kept.push(file)
   }
   const sources = kept.filter(({ language }) => language === '')
+  const translationsOf = Map.groupBy(
+    kept.filter(({ language }) => language !== ''),
+    keyOf,
+  )
+  const sourceOf = new Map(sources.map((file) => [identityOf(file).id, file]))
   for (const file of sources) {
-    const others = kept.filter((it) => it.language !== '' && it.collection === file.collection && it.name === file.name && it.shared === file.shared)
+    const others = translationsOf.get(keyOf(file)) ?? []
     const loaded = loadPage(file, others, file.shared ? sourceLanguages.shared : sourceLanguages.machine, texts, memory, sink)
     if (loaded) pages.push(loaded)
     else broken.push({ page: identityOf(file), place: startOf(file) })
   }
+  const gone = new Set(broken.map(({ page }) => page.id))
   for (const file of kept) {
     if (file.language === '') continue
-    const source = sources.find((it) => it.collection === file.collection && it.name === file.name)
+    const source = sourceOf.get(identityOf(file).id)
     if (source?.shared === file.shared) {
       if (!file.shared && !translations.includes(file.language))
         sink(loadRules.strayFile, {
@@ -94,7 +100,7 @@ export function loadPages(
         })
       continue
     }
-    if (broken.some(({ page }) => page.id === identityOf(file).id)) continue
+    if (gone.has(identityOf(file).id)) continue
     // A shared translation of a page that the machine replaces belongs to the shared source, which is not read.
     if (source) continue
     sink(loadRules.orphanTranslation, {
@@ -107,6 +113,8 @@ export function loadPages(
 }
 
 const identityOf = ({ collection, name }: PageFile) => ({ id: `${collection}/${name}`, collection, name })
+/** What a page and its translations have in common. */
+const keyOf = (file: PageFile) => `${identityOf(file).id} ${file.shared}`
 const startOf = ({ folder, path }: PageFile): Place => startOfFile(folder.label + path)
 
 function pageFiles(folder: Folder, root: string, shared: boolean, sink: Sink): PageFile[] {

@@ -1,4 +1,5 @@
-import { isAlias, isMap, isNode, isPair, isScalar, type Node, parseDocument, visit } from 'yaml'
+import { isAlias, isCollection, isMap, isNode, isPair, isScalar, type Node, parseDocument, visit, type YAMLMap } from 'yaml'
+import { rememberedOf } from '../source/once.ts'
 import type { Place } from '../source/place.ts'
 import type { SourceText } from '../source/source-text.ts'
 import { loadRules, type Sink } from './load-rules.ts'
@@ -59,7 +60,8 @@ export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = sour
     return undefined
   }
   const nodeAt = (path: Path) => {
-    const node = path.length === 0 ? doc.contents : doc.getIn(path, true)
+    let node: unknown = doc.contents
+    for (const key of path) node = isMap(node) ? valuesIn(node).get(key) : isCollection(node) ? node.get(key, true) : undefined
     return isNode(node) ? node : undefined
   }
   const rangeOf = (node: Node | null | undefined) => (node?.range ? place(node.range[0], node.range[1]) : place(0, 0))
@@ -82,6 +84,11 @@ export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = sour
     },
   }
 }
+
+/** The values of a map by their keys: the parser's own search goes through all of them, and lists of devices are long. */
+const valuesIn = rememberedOf(
+  (map: YAMLMap): ReadonlyMap<unknown, unknown> => new Map(map.items.map(({ key, value }) => [isScalar(key) ? key.value : key, value])),
+)
 
 /** A block map is pointed at by its first key: its whole range would underline half the file. */
 function firstKey(map: Node | undefined): Node | undefined {

@@ -92,7 +92,10 @@ export function graphOf(machine: Machine): Graph {
   const devicesByTechnology = groupBy(machine.devices, ({ technology }) => (technology ? [technology.value] : []))
   const deviceOrder = new Map(machine.devices.map((device, index) => [device, index]))
   const lockouts = pagesIn('lockout').toSorted((a, b) => a.frontmatter.areas.length - b.frontmatter.areas.length)
-  const covers = ({ frontmatter }: Page<'lockout'>, area: string | undefined) => area !== undefined && frontmatter.areas.includes(area)
+  const lockoutOrder = new Map(lockouts.map((lockout, index) => [lockout, index]))
+  const lockoutsByArea = groupBy(lockouts, ({ frontmatter }) => [...new Set(frontmatter.areas)])
+  const lockoutsByName = indexBy(lockouts, ({ name }) => name)
+  const isolations = groupBy(machine.energy, ({ isolation }) => [...new Set(isolation.map(({ tag }) => tag.value))])
   const components = groupBy(pagesIn('components'), ({ frontmatter }) => frontmatter.tags)
   const recoveries = indexBy(pagesIn('alarms'), ({ frontmatter }) => frontmatter.alarm)
   const predecessors = groupBy(machine.parts, ({ supersededBy }) => (supersededBy ? [supersededBy.value] : []))
@@ -117,9 +120,10 @@ export function graphOf(machine: Machine): Graph {
     alarmsOf: (tag) => alarmsByTag.get(tag) ?? [],
     pagesNaming: (tag) => pagesReferringTo('tag', tag),
     lessonsOf: ({ tag, technology }) => inOrder([lessonsByTag.get(tag.value), technology && lessonsByTechnology.get(technology.value)], lessonOrder),
-    lockoutsOf: ({ tag, area }) => lockouts.filter((lockout) => covers(lockout, area?.value) || pagesReferringTo('tag', tag.value).includes(lockout)),
-    lockoutsCovering: (area) => lockouts.filter((lockout) => covers(lockout, area)),
-    lockoutsNamed: (names) => names.flatMap((name) => lockouts.find((lockout) => lockout.name === name) ?? []),
+    lockoutsOf: ({ tag, area }) =>
+      inOrder([area && lockoutsByArea.get(area.value), pagesReferringTo('tag', tag.value).filter(isLockout)], lockoutOrder),
+    lockoutsCovering: (area) => lockoutsByArea.get(area) ?? [],
+    lockoutsNamed: (names) => names.flatMap((name) => lockoutsByName.get(name) ?? []),
     componentPagesOf: (tag) => components.get(tag) ?? [],
     sightingsOf: (tag) => sightings.get(tag) ?? [],
     sightingsOn: (sheet) => sightingsBySheet.get(sheet) ?? [],
@@ -133,7 +137,7 @@ export function graphOf(machine: Machine): Graph {
     latest,
     hazard: (id) => hazards.get(id),
     safetyMessages: once(() => placedMessages(machine.pages, (id) => hazards.get(id))),
-    isolationsOf: (tag) => machine.energy.filter(({ isolation }) => isolation.some((point) => point.tag.value === tag)),
+    isolationsOf: (tag) => isolations.get(tag) ?? [],
     // Each function gives one type.
     made: <T>(make: (machine: Machine, graph: Graph) => T) => made(make) as T,
   }
@@ -157,19 +161,21 @@ function sightingsIn({ drawings }: Machine, mentions: ReadonlyMap<Sheet, readonl
 }
 
 /** `<kind>:<id>` -> the pages that refer to it in the source language, each once, by id. */
-function referrers(machine: Machine, pages: ReadonlyMap<string, AnyPage>): Map<string, AnyPage[]> {
-  const found = new Map<string, AnyPage[]>()
+function referrers(machine: Machine, pages: ReadonlyMap<string, AnyPage>): ReadonlyMap<string, readonly AnyPage[]> {
+  const found = new Map<string, Set<AnyPage>>()
   for (const { kind, id, page } of machine.references) {
     // A reference holds its page as it was read; the machine holds it as the unit has it.
     const own = page && page.language === page.page.language ? pages.get(page.page.id) : undefined
     if (!own) continue
     const key = `${kind}:${id}`
-    const list = found.get(key)
-    if (!list) found.set(key, [own])
-    else if (!list.includes(own)) list.push(own)
+    const referring = found.get(key)
+    if (referring) referring.add(own)
+    else found.set(key, new Set([own]))
   }
-  return found
+  return new Map([...found].map(([key, referring]) => [key, [...referring]]))
 }
+
+const isLockout = (page: AnyPage): page is Page<'lockout'> => page.collection === 'lockout'
 
 /** The first row wins; a second one with the same key is a finding that stops the build. */
 function indexBy<T>(rows: readonly T[], key: (row: T) => string): Map<string, T> {

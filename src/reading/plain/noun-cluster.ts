@@ -7,20 +7,28 @@ import { nounVerbs, pureVerbs } from './words/english-verbs.ts'
 /** Nouns in a row that a reader can still take apart. Source: ASD-STE100 Issue 9, rule 2.1. */
 export const clusterLimit = 3
 
-/** Names of the machine's parts and terms of its glossary, each counted as one word: what begins with a word, the longest name first. */
-export type MachineWords = ReadonlyMap<string, readonly (readonly string[])[]>
+/** Names of the machine's parts and terms of its glossary, each counted as one word, by the word that they begin with. */
+export type MachineWords = ReadonlyMap<string, NamesAlike>
+
+/** Names that begin alike. Machines have many devices alike, so a name is looked up and not sought in a list. */
+interface NamesAlike {
+  names: Set<string>
+  /** How many words they have, the most first. */
+  lengths: number[]
+}
 
 export function machineWordsOf(names: Iterable<string>): MachineWords {
-  const byFirst = new Map<string, (readonly string[])[]>()
+  const byFirst = new Map<string, NamesAlike>()
   for (const name of names) {
     const words = name.toLowerCase().split(/\s+/).filter(Boolean)
     const [first] = words
     if (first === undefined || words.length < 2) continue
-    const alike = byFirst.get(first)
-    if (alike) alike.push(words)
-    else byFirst.set(first, [words])
+    const alike = byFirst.get(first) ?? { names: new Set(), lengths: [] }
+    byFirst.set(first, alike)
+    alike.names.add(words.join('\0'))
+    if (!alike.lengths.includes(words.length)) alike.lengths.push(words.length)
   }
-  for (const alike of byFirst.values()) alike.sort((a, b) => b.length - a.length)
+  for (const { lengths } of byFirst.values()) lengths.sort((a, b) => b - a)
   return byFirst
 }
 
@@ -55,11 +63,17 @@ function clusterFrom(words: readonly Word[], from: number, machineWords: Machine
   return { to: at, count }
 }
 
+/** How many words the longest name has that stands here; 0 where none does. */
 function nameAt(words: readonly Word[], at: number, machineWords: MachineWords): number {
   if (machineWords.size === 0) return 0
-  const names = machineWords.get(words[at]?.lower ?? '')
-  if (!names) return 0
-  return names.find((name) => name.every((part, index) => words[at + index]?.lower === part))?.length ?? 0
+  const alike = machineWords.get(words[at]?.lower ?? '')
+  if (!alike) return 0
+  const nameOf = (length: number) =>
+    words
+      .slice(at, at + length)
+      .map(({ lower }) => lower)
+      .join('\0')
+  return alike.lengths.find((length) => at + length <= words.length && alike.names.has(nameOf(length))) ?? 0
 }
 
 const isPlural = ({ lower }: Word) => lower.endsWith('s') && !singularInS.has(lower)
