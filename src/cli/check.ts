@@ -1,40 +1,26 @@
-import { reportJson } from '../report/json.ts'
-import { reportJunit } from '../report/junit.ts'
-import { reportSarif } from '../report/sarif.ts'
-import { reportShort } from '../report/short.ts'
-import { reportText } from '../report/text.ts'
-import { everyRule } from './every-rule.ts'
-import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
+import { type Report, reportKeeper } from './kept-report.ts'
 import type { Options } from './options.ts'
-import { version } from './version.ts'
-import { watchCheck } from './watch-check.ts'
+import { openFolders } from './paths.ts'
 
+/** Checks a folder and prints the report. */
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
-  const report = (checked: Checked) => reportOf(checked, options)
-  if (options.has('watch')) return await watchCheck(folder, options, report)
-  const { text, code } = report(await checkFolder(folder, options))
+  if (options.has('watch')) {
+    const [{ watchCheck }, { reportOf }] = await Promise.all([import('./watch-check.ts'), import('./check-report.ts')])
+    return await watchCheck(folder, options, (checked) => reportOf(checked, options))
+  }
+  const { text, code } = await reportFor(folder, options)
   process.stdout.write(text)
   return code
 }
 
-function reportOf({ loaded, machine, findings, accepted }: Checked, options: Options): { text: string; code: number } {
-  const counts = countFindings(findings)
-  const summary = {
-    ...counts,
-    pages: machine?.pages.length ?? 0,
-    devices: machine?.devices.length ?? 0,
-    alarms: machine?.alarms.length ?? 0,
-    parts: machine?.parts.length ?? 0,
-    drawings: machine?.drawings.length ?? 0,
-  }
-  const form = {
-    text: () => reportText(findings, loaded.texts, summary, sharesOf(machine), accepted),
-    short: () => reportShort(findings),
-    json: () => reportJson(findings, machine?.file.id, summary, sharesOf(machine), accepted),
-    junit: () => reportJunit(findings, loaded.texts, summary, accepted),
-    sarif: () => reportSarif(findings, everyRule, version, accepted),
-  }
-  const name = options.get('format') as keyof typeof form | undefined
-  return { text: form[name ?? 'text'](), code: counts.errors > 0 ? 1 : 0 }
+/** The report of a folder: the one that is kept where nothing has changed since, for which nothing is loaded. */
+export async function reportFor(folder: string, options: Options): Promise<Report & { isKept: boolean }> {
+  const keeper = reportKeeper(folder, options, openFolders(folder, options))
+  const kept = keeper.kept()
+  if (kept) return { ...kept, isKept: true }
+  const [{ checkFolder }, { reportOf }] = await Promise.all([import('./load.ts'), import('./check-report.ts')])
+  const report = reportOf(await checkFolder(folder, options, undefined, keeper.folders), options)
+  keeper.keep(report)
+  return { ...report, isKept: false }
 }

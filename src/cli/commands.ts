@@ -7,7 +7,7 @@ export interface Command extends CommandSpec {
 const shared = { value: 'folder', help: 'pages for every machine (default: the content/ beside Fettle)' }
 const serial = { value: 'number', help: 'serial number of the unit (default: the first in machine.yaml)' }
 
-const noCache = { help: 'read every drawing PDF anew, and keep nothing in .fettle/' }
+const noCache = { help: 'read and check everything anew, and keep nothing in .fettle/' }
 
 /** Every command of `fettle`. A command is one file; it is read when it is used. */
 export const commands: Readonly<Record<string, Command>> = {

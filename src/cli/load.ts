@@ -15,7 +15,7 @@ import type { Machine } from '../model/machine.ts'
 import type { Finding } from '../source/finding.ts'
 import { everyRule } from './every-rule.ts'
 import { type Options, UsageError } from './options.ts'
-import { openFolder, openShared } from './paths.ts'
+import { openFolders } from './paths.ts'
 import { today } from './today.ts'
 
 export interface Checked {
@@ -28,11 +28,15 @@ export interface Checked {
 }
 
 /** Reads a machine folder and runs every rule: over all its units, or over the one that was asked for. */
-export async function checkFolder(path: string, options: Options, memory: Memory = noMemory): Promise<Checked> {
-  const machine = openFolder(path)
+export async function checkFolder(
+  path: string,
+  options: Options,
+  memory: Memory = noMemory,
+  { machine, shared } = openFolders(path, options),
+): Promise<Checked> {
   const cache = options.has('no-cache') ? undefined : textCache(join(path, '.fettle/drawing-text'))
   const drawingTexts = await readDrawingTexts(machine, cache)
-  const loaded = loadMachine(machine, openShared(options), options.get('serial'), drawingTexts, memory)
+  const loaded = loadMachine(machine, shared, options.get('serial'), drawingTexts, memory)
   const serial = options.get('serial')
   if (serial !== undefined && loaded.machines.length === 0 && !loaded.findings.some(({ severity }) => severity === 'error')) {
     throw new UsageError(`machine.yaml has no unit with the serial number \`${serial}\``)

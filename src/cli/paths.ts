@@ -20,6 +20,11 @@ export function openShared(options: Options): Folder {
   return openFolder(dir)
 }
 
+/** The two folders that a check reads. */
+export function openFolders(path: string, options: Options): { machine: Folder; shared: Folder } {
+  return { machine: openFolder(path), shared: openShared(options) }
+}
+
 /** Where the pages for every machine lie. */
 export function sharedDir(options: Options): string {
   return options.get('shared') ?? join(packageDir, 'content')

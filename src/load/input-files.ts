@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import type { InputFile } from '../model/input-file.ts'
 import { compare, startOfFile } from '../source/place.ts'
 import { reason } from './decode.ts'
@@ -11,7 +10,7 @@ export function inputFiles(machine: Folder, shared: Folder, sink: Sink): InputFi
     folder.list().flatMap((path): InputFile[] => {
       if ((folder.size(path) ?? 0) > 200_000_000) return []
       try {
-        return [{ path: prefix + path, sha256: createHash('sha256').update(folder.read(path)).digest('hex') }]
+        return [{ path: prefix + path, sha256: folder.sha256(path) }]
       } catch (error) {
         sink(loadRules.unreadableFile, {
           message: 'the file cannot be read',
