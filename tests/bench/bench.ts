@@ -17,7 +17,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   reading: async () => (await import('./reading/measure-reading.ts')).measureReading(),
   pdf: () => measurePdf(200),
   watch: () => measureWatch(4),
-  cost: () => measureCheck([300, 3_000, 10_000]),
+  check: (seed) => measureCheck(seed),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.

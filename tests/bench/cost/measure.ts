@@ -1,41 +1,83 @@
-import { checkFiles, readFiles } from '../example.ts'
+import { execFileSync } from 'node:child_process'
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { cpus, totalmem } from 'node:os'
+import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
-import { runCheck } from './run-check.ts'
+import { type Run, tryCheck } from './run-check.ts'
 
-/** Time and memory of the whole process `fettle check` over machines generated from the example, as a table. */
-export async function measureCheck(sizes: readonly number[]): Promise<string> {
-  const files = readFiles('example-machine', 'content')
-  const rows: string[] = []
-  for (const pages of sizes) {
-    rows.push(await inTemporaryFolder(generateMachine(files, pages), rowOf))
-  }
+/** Sizes in pages, with how often each is checked: a large machine takes minutes. */
+const sizes = [
+  { pages: 300, runs: 7 },
+  { pages: 1_000, runs: 7 },
+  { pages: 3_000, runs: 3 },
+  { pages: 10_000, runs: 1 },
+] as const
+
+/** Where the last results stand. */
+const resultFile = 'tests/bench/results/check.md'
+
+interface Measured {
+  name: string
+  runs: readonly (Run | undefined)[]
+}
+
+/**
+ * User time, time and memory of the whole process `fettle check`, as a table that also goes to `resultFile`: over the example and
+ * generated machines, each checked anew (`--no-cache`) and once more with nothing changed.
+ */
+export async function measureCheck(seed = 1): Promise<string> {
+  const example = readFiles('example-machine', 'content')
+  const own = new Map([...example].filter(([path]) => !path.startsWith('content/')))
+  const measured = await inTemporaryFolder(own, (dir) => measure('example', dir, 7))
+  for (const { pages, runs } of sizes)
+    measured.push(...(await inTemporaryFolder(generateMachine(example, pages, seed), (dir) => measure(`${pages}`, dir, runs))))
+  const text = [about(seed), '', ...table(measured), ''].join('\n')
+  mkdirSync('tests/bench/results', { recursive: true })
+  writeFileSync(resultFile, `# What a check costs\n\n${text}`)
+  return text
+}
+
+function measure(name: string, dir: string, runs: number): Measured[] {
+  const times = (count: number, ...options: string[]) => Array.from({ length: count }, () => tryCheck(dir, ...options))
+  const anew = times(runs, '--no-cache')
+  // Out of memory: there is no report to keep.
+  if (anew.includes(undefined)) return [{ name: `${name}, anew`, runs: anew }]
+  tryCheck(dir)
   return [
-    '| pages | devices | parts | drawings | time (best of 3) | peak memory | errors and warnings |',
-    '| --: | --: | --: | --: | --: | --: | --: |',
-    ...rows,
-    '',
-    `In this process, without start-up: ${bestMs(() => checkFiles(files)).toFixed(0)} ms for the example.`,
-    '',
-  ].join('\n')
+    { name: `${name}, anew`, runs: anew },
+    { name: `${name}, unchanged`, runs: times(7) },
+  ]
 }
 
-function rowOf(dir: string): string {
-  const runs = [1, 2, 3].map(() => runCheck(dir))
-  const [first] = runs
-  if (!first) return ''
-  const { pages, devices, parts, drawings, errors, warnings } = first.summary
-  const timeS = Math.min(...runs.map((run) => run.timeS))
-  const peakMb = Math.max(...runs.map((run) => run.peakMb))
-  return `| ${pages} | ${devices} | ${parts} | ${drawings} | ${timeS.toFixed(2)} s | ${peakMb.toFixed(0)} MB | ${errors + warnings} |`
+function table(measured: readonly Measured[]): string[] {
+  return [
+    '| machine | pages | devices | runs | user time | time | peak memory | user time a page | findings |',
+    '| --- | --: | --: | --: | --: | --: | --: | --: | --: |',
+    ...measured.map(rowOf),
+  ]
 }
 
-function bestMs(run: () => unknown): number {
-  return Math.min(
-    ...[1, 2, 3, 4, 5].map(() => {
-      const start = performance.now()
-      run()
-      return performance.now() - start
-    }),
-  )
+function rowOf({ name, runs }: Measured): string {
+  const whole = runs.flatMap((run) => run ?? [])
+  const [first] = whole
+  if (!first || whole.length < runs.length) return `| ${name} | | | ${runs.length} | out of memory | | | | |`
+  const { pages, devices, errors, warnings, notes } = first.summary
+  const [userS, timeS, peakMb] = [medianOf(whole, 'userS'), medianOf(whole, 'timeS'), medianOf(whole, 'peakMb')]
+  const cells = [`${userS.toFixed(2)} s`, `${timeS.toFixed(2)} s`, `${peakMb.toFixed(0)} MB`, `${((userS * 1000) / pages).toFixed(2)} ms`]
+  return `| ${[name, pages, devices, runs.length, ...cells, errors + warnings + notes].join(' | ')} |`
+}
+
+function medianOf(runs: readonly Run[], of: 'userS' | 'timeS' | 'peakMb'): number {
+  const sorted = runs.map((run) => run[of]).sort((a, b) => a - b)
+  const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]]
+  return ((low ?? Number.NaN) + (high ?? Number.NaN)) / 2
+}
+
+/** What the figures depend on besides the code. */
+function about(seed: number): string {
+  const git = (...args: string[]) => execFileSync('git', args, { encoding: 'utf8' }).trim()
+  const commit = `${git('rev-parse', '--short', 'HEAD')}${git('status', '--porcelain', '--', 'src') === '' ? '' : ' with changes'}`
+  const computer = `${cpus().length} cores (${cpus()[0]?.model.trim()}), ${Math.round(totalmem() / 1e9)} GB`
+  return `${new Date().toISOString().slice(0, 10)}, commit ${commit}, Node ${process.version}, ${computer}, seed ${seed}. Medians of whole processes; \`anew\` is \`--no-cache\`.`
 }
