@@ -45,7 +45,9 @@ export async function run(options: Options): Promise<number> {
       words,
       paper: options.get('paper') === 'letter' ? 'letter' : 'a4',
       checkValue: written.checkValue,
-      styles: readFileSync(fileURLToPath(new URL('../site/styles/book.css', import.meta.url)), 'utf8'),
+      styles: ['book.css', 'sheet.css']
+        .map((name) => readFileSync(fileURLToPath(new URL(`../site/styles/${name}`, import.meta.url)), 'utf8'))
+        .join('\n'),
       read: (path) => readFileSync(join(work, path), 'utf8'),
     }
     const what = options.get('what') ?? 'book'

@@ -11,8 +11,10 @@ export interface PageStyle {
   /** Running head; a page without it has nothing round its text. */
   head?: string
   landscape?: boolean
-  /** Little room round what is made for one or two sheets. */
+  /** Little room round what is made for a few pages. */
   narrow?: boolean
+  /** A sheet of its own, whose head says what it is: less still, and letters as large as its text. */
+  sheet?: boolean
 }
 
 export interface BoxWords {
@@ -22,7 +24,7 @@ export interface BoxWords {
 }
 
 /** Small, so that no text is cut; boxes do not inherit from the text of the page. */
-const type = "font:7pt/1.2 'Fettle Text',sans-serif;color:#000;white-space:nowrap"
+const type = (pt: number) => `font:${pt}pt/1.2 'Fettle Text',sans-serif;color:#000;white-space:nowrap`
 
 /** The `@page` rules: size, running head, revision, and the page of all pages. */
 export function pageRules(styles: readonly PageStyle[], facts: BookFacts, paper: Paper, words: BoxWords): string {
@@ -30,20 +32,20 @@ export function pageRules(styles: readonly PageStyle[], facts: BookFacts, paper:
   const machine = `${facts.name} · ${facts.model} · ${names.serial} ${facts.serial}`
   const issue = `${facts.document} · ${names.revision} ${facts.revision} · ${facts.date}`
   return styles
-    .map(({ name, head, landscape, narrow }) => {
+    .map(({ name, head, landscape, narrow, sheet }) => {
       const boxes =
         head === undefined
           ? []
           : [
               ['top-left', cssString(head)],
-              ['top-right', cssString(machine)],
-              ['bottom-left', cssString(issue)],
+              ['top-right', cssString(sheet ? `${facts.model} · ${names.serial} ${facts.serial}` : machine)],
+              ['bottom-left', cssString(sheet ? `${facts.document} · ${names.revision} ${facts.revision}` : issue)],
               ['bottom-center', cssString(facts.demonstration ?? '')],
               ['bottom-right', pageOf(words.pageOf)],
             ]
       const size = `${sheetSize[paper]} ${landscape ? 'landscape' : 'portrait'}`
-      const margin = landscape ? '14mm 12mm 13mm' : narrow ? '13mm 11mm 12mm' : '18mm 17mm 17mm 20mm'
-      return `@page ${name}{size:${size};margin:${margin};${boxes.map(([box, content]) => `@${box}{content:${content};${type}}`).join('')}}`
+      const margin = landscape ? '14mm 12mm 13mm' : sheet ? '8.5mm 7.5mm' : narrow ? '13mm 11mm 12mm' : '18mm 17mm 17mm 20mm'
+      return `@page ${name}{size:${size};margin:${margin};${boxes.map(([box, content]) => `@${box}{content:${content};${type(sheet ? 9 : 7)}}`).join('')}}`
     })
     .join('\n')
 }

@@ -1,8 +1,22 @@
 import type { BookFacts, FactNames } from './book-facts.ts'
 import { documentHtml } from './document.ts'
 import { joinNameAndHeading } from './headings.ts'
-import { detach, element, elementsIn, escapeHtml, firstElement, type HtmlElement, hasClass, moveChildren, textOf, writeElement } from './html-tree.ts'
+import {
+  detach,
+  element,
+  elementsIn,
+  escapeHtml,
+  firstElement,
+  type HtmlElement,
+  hasClass,
+  moveChildren,
+  parsePart,
+  prepend,
+  textOf,
+  writeElement,
+} from './html-tree.ts'
 import { rewriteLinks } from './links.ts'
+import { tightenLockout } from './lockout-sheet.ts'
 import { type Paper, pageRules } from './page-boxes.ts'
 import { qrSvg } from './qr-svg.ts'
 import { takePage } from './taken-page.ts'
@@ -30,9 +44,11 @@ export function sheetHtml(input: SheetInput): string {
   rewriteLinks(page, { pages: new Map([[page.path, page]]), rows: new Map(), indexed: new Set(), saysPages: false })
   joinNameAndHeading(page.main)
   leaveOutWorking(page.main)
+  if (page.kind === 'lockout') tightenLockout(page.main, words)
+  const heading = takeHeading(page.main)
   const article = element('article', { class: `sheet-page kind-${page.kind}`, id: page.key })
   moveChildren(page.main, article)
-  const styles = pageRules([{ name: 'sheet', head: page.title, narrow: true }], facts, input.paper, { pageOf: words.pageOf, names })
+  const styles = pageRules([{ name: 'sheet', head: page.title, sheet: true }], facts, input.paper, { pageOf: words.pageOf, names })
   const said = [
     [facts.name, facts.model],
     [names.serial, facts.serial],
@@ -40,17 +56,28 @@ export function sheetHtml(input: SheetInput): string {
     [names.revision, `${facts.revision}, ${facts.date}`],
     [names.checkValue, facts.checkValue],
   ].map(([name = '', text = '']) => `<span><small>${escapeHtml(name)}</small> <b class="mono">${escapeHtml(text)}</b></span>`)
-  const scan =
-    lookUp === undefined
-      ? ''
-      : `<figure class="sheet-scan">${qrSvg(lookUp)}<figcaption>${escapeHtml(words.scan)}: <b class="mono">${escapeHtml(lookUp)}</b></figcaption></figure>`
+  const find = lookUp === undefined ? '' : `<span>${escapeHtml(words.scan)}: <b class="mono">${escapeHtml(lookUp)}</b></span>`
+  const head = `<header class="sheet-head"><div>${heading}<p>${[...said, find].join(' ')}</p></div>${lookUp === undefined ? '' : qrSvg(lookUp)}</header>`
+  // In two columns the head belongs to the first: Chromium would else leave the page below it empty rather than break a column.
+  const isInColumns = page.kind === 'lockout'
+  if (isInColumns) for (const it of headOf(head).reverse()) prepend(article, it)
   return documentHtml({
     language: facts.language,
     title: `${page.title}, ${facts.name} ${facts.model} ${facts.serial}, ${names.revision} ${facts.revision}`,
     styles: `${input.styles}\n${styles}`,
-    body: `<div class="sheet-of${input.isDense ? ' dense' : ''}"><header class="sheet-head"><p>${said.join('')}</p>${scan}</header>${writeElement(article)}</div>`,
+    body: `<div class="sheet-of${input.isDense ? ' dense' : ''}">${isInColumns ? '' : head}${writeElement(article)}</div>`,
     ids: [page.key],
   })
+}
+
+const headOf = (text: string) => parsePart(text).childNodes.filter((it): it is HtmlElement => 'tagName' in it)
+
+/** The heading with what stands beside it goes to the head of the sheet. */
+function takeHeading(main: HtmlElement): string {
+  const heading = firstElement(main, ({ tagName }) => tagName === 'h1')
+  if (!heading) return ''
+  detach(heading)
+  return writeElement(heading)
 }
 
 /** How a value was computed stands in the book; a sheet on a door has the value. */

@@ -61,7 +61,15 @@ function stepNode(step: LockoutStep<JsxElement>, lockout: Lockout, speaker: Spea
   if (step.text) return step.text
   const { pieces, result }: ComposedText = composedText(step, lockout, speaker)
   const said = (all: readonly Piece[]) => paragraph(all.map((piece) => phrasing(piece, speaker)))
-  return element('Step', {}, [said(pieces), ...(result ? [element('Result', {}, [said([{ said: result }])])] : [])])
+  return element('Step', whatItSets(step, lockout, speaker), [said(pieces), ...(result ? [element('Result', {}, [said([{ said: result }])])] : [])])
+}
+
+/** What a sheet needs to say steps that do the same to several points in one: act, point, device, and the position that is set. */
+function whatItSets({ act, point: id }: LockoutStep<unknown>, { points }: Lockout, { say }: Speaker): Record<string, string> {
+  const point = points.find((it) => it.point.value === id)
+  if (!point || (act !== 'set-safe' && act !== 'set-service' && act !== 'lock')) return {}
+  const position = act === 'lock' ? '' : say(act === 'set-safe' ? point.safe : point.service).text
+  return { act, at: point.point.value, device: point.tag.value, position }
 }
 
 /** A step with what is still live after it, where that is not what it was before. */

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type PrintedPages, printedLinks } from './printed-links.ts'
+import { printedQr } from './printed-qr.ts'
 
 const run = promisify(execFile)
 const pictures = process.env.FETTLE_PICTURES
@@ -90,14 +91,42 @@ describe('the lockouts of the example machine', () => {
   }, 900_000)
   const pdfOf = (out: string, name: string) => readFileSync(join(out, name))
 
-  test('are a file each, of two pages for a part of the machine and four for the whole', async () => {
-    const names = readdirSync(first).sort()
-    expect(names).toEqual([1, 2, 3, 4, 5, 6].map((number) => `lockout-lo-${number}.pdf`))
-    for (const name of names) {
-      const { texts } = await printedLinks(pdfOf(first, name))
-      expect([name, texts.length]).toEqual([name, name === 'lockout-lo-1.pdf' ? 4 : 2])
-      expect(texts[0]).toContain('Build check value')
+  const numbers = [1, 2, 3, 4, 5, 6]
+
+  test('are a file each, named as their page', () => expect(readdirSync(first).sort()).toEqual(numbers.map((number) => `lockout-lo-${number}.pdf`)))
+
+  test.each(['a4', 'letter'])(
+    'take two pages at most on %s, with no letter below 9 pt but in the drawing of the plan',
+    async (paper) => {
+      const out = paper === 'a4' ? first : await print(paper, '--what', 'lockout', '--paper', paper)
+      for (const name of readdirSync(out)) {
+        const { texts, letterPt } = await printedLinks(pdfOf(out, name))
+        expect([name, texts.length]).toEqual([name, 2])
+        // The plan is a drawing made for a larger sheet: its lettering is below 5 pt, the numbers of the points are not.
+        expect([name, letterPt.flat().filter((pt) => pt > 5 && pt < 9)]).toEqual([name, []])
+      }
+    },
+    900_000,
+  )
+
+  test('say machine, revision and build check value, and their QR code finds the page', async () => {
+    for (const number of numbers) {
+      const pdf = pdfOf(first, `lockout-lo-${number}.pdf`)
+      const { texts } = await printedLinks(pdf)
+      expect(texts[0]?.replace(/\s+/g, ' ')).toMatch(/RCW 400.*0400-017.*0400-MAN-07.*Rev\. D.*Build check value( [0-9a-f]{4}){3}/)
+      expect(await printedQr(pdf)).toBe(`LO-${number}`)
     }
+  })
+
+  test('mark every isolation point of the board on the plan, and hold every step of the page', async () => {
+    const { texts } = await printedLinks(pdfOf(first, 'lockout-lo-1.pdf'))
+    const said = texts.join(' ').replace(/\s+/g, ' ')
+    for (const point of ['E1', 'G1', 'P1', 'P2', 'W1', 'T1', 'T2', 'C1'])
+      expect([point, said.split(new RegExp(`\\b${point}\\b`)).length - 1 >= 3]).toEqual([point, true])
+    expect(said).toContain('Set each to CLOSED, one after the other, as on the board: P2 HV223')
+    expect(said).toContain('Wait 90 s: Compressed air with receiver.')
+    expect(said).toContain('Start the machine as in')
+    expect(said).toContain('Signature')
   })
 
   test('are equal byte for byte when they are printed again in another time zone', async () => {

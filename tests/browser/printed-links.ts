@@ -17,6 +17,8 @@ export interface PrintedPages {
   texts: readonly string[]
   /** Height of the largest letters of each page, in points. */
   largestPt: readonly number[]
+  /** Heights of the letters of each page, in points, each once, the least first. */
+  letterPt: readonly (readonly number[])[]
 }
 
 /** Reads a PDF as a reader does: what is printed where, and where each link leads. */
@@ -27,14 +29,15 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
     places.set(name, (await pdf.getPageIndex(place[0])) + 1)
   const links: PrintedLink[] = []
   const texts: string[] = []
-  const largestPt: number[] = []
+  const letterPt: number[][] = []
   for (let number = 1; number <= pdf.numPages; number++) {
     const page = await pdf.getPage(number)
     const { items } = await page.getTextContent()
     const words = items.flatMap((item) =>
       'str' in item ? [{ text: item.str, x: item.transform[4] as number, y: item.transform[5] as number, width: item.width }] : [],
     )
-    largestPt.push(Math.max(...items.map((item) => ('height' in item ? item.height : 0))))
+    const heights = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [Math.round(item.height * 10) / 10] : []))
+    letterPt.push([...new Set(heights)].sort((a, b) => a - b))
     texts.push(words.map(({ text }) => text).join(' '))
     for (const { dest, rect } of (await page.getAnnotations()) as { dest?: unknown; rect: [number, number, number, number] }[]) {
       if (typeof dest !== 'string') continue
@@ -51,5 +54,5 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
     }
   }
   await pdf.loadingTask.destroy()
-  return { places, links, texts, largestPt }
+  return { places, links, texts, largestPt: letterPt.map((heights) => heights.at(-1) ?? 0), letterPt }
 }

@@ -143,13 +143,20 @@ describe.each([
     })
   })
 
-  test.each(['lo-1', 'lo-2', 'lo-3', 'lo-4', 'lo-5', 'lo-6'])('%s prints on two sheets, both sides, or less', async (name) => {
+  test.each([
+    ['lo-1', 5],
+    ['lo-2', 3],
+    ['lo-3', 3],
+    ['lo-4', 3],
+    ['lo-5', 3],
+    ['lo-6', 3],
+  ])('%s prints with all its working on %i pages or less', async (name, most) => {
     await onPage(panel, async (page) => {
       await page.goto(address(`lockout/${name}.html`))
       const pdf = await page.pdf({ format: 'A4' })
       const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
       expect(pages).toBeGreaterThan(0)
-      expect(pages).toBeLessThanOrEqual(4)
+      expect(pages).toBeLessThanOrEqual(most)
     })
   })
 

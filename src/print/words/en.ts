@@ -23,4 +23,6 @@ export const en = {
   orderSheet: 'Parts order sheet',
   orderHint: 'Write the quantity into the last column. Name, date and signature:',
   scan: 'Find it in the manual',
+  setEach: 'Set each to {position}, one after the other, as on the board: {points}.',
+  lockEach: 'Put your lock and your tag on each, as on the board: {points}.',
 } as const

@@ -25,4 +25,6 @@ export const es: PrintWords = {
   orderSheet: 'Hoja de pedido de piezas',
   orderHint: 'Escriba la cantidad en la última columna. Nombre, fecha y firma:',
   scan: 'Búsquelo en el manual',
+  setEach: 'Ponga cada uno en {position}, uno tras otro, como en el tablero: {points}.',
+  lockEach: 'Ponga su candado y su tarjeta en cada uno, como en el tablero: {points}.',
 }

@@ -27,6 +27,8 @@ export const enLockout = {
   stillLive: '{open} of {all} points still open',
   allLocked: 'All {all} points ticked. Now prove each one.',
   noIsolation: 'no isolating device',
+  pointsOnPlan: 'Isolation points on the plan',
+  pointsNotOnPlan: 'Not on the plan: {points}.',
   print: 'Print this page',
   tickedAt: 'Last tick: {when}. A tick is no lock: look at each one.',
   standingCaution:

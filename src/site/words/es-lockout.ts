@@ -29,6 +29,8 @@ export const esLockout: { readonly [K in keyof typeof enLockout]: string } = {
   stillLive: '{open} de {all} puntos siguen abiertos',
   allLocked: 'Los {all} puntos están marcados. Ahora compruebe cada uno.',
   noIsolation: 'sin dispositivo de aislamiento',
+  pointsOnPlan: 'Puntos de aislamiento en el plano',
+  pointsNotOnPlan: 'No están en el plano: {points}.',
   print: 'Imprimir esta página',
   tickedAt: 'Última marca: {when}. Una marca no es un candado: mire cada uno.',
   standingCaution:
