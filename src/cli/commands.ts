@@ -41,9 +41,10 @@ export const commands: Readonly<Record<string, Command>> = {
     options: {
       what: {
         value: 'what',
-        oneOf: ['book', 'safety', 'lockout', 'lesson', 'parts', 'alarms'],
-        help: 'book (default), safety, or sheets: lockout, lesson, parts, alarms',
+        oneOf: ['book', 'safety', 'lockout', 'lesson', 'alarms', 'parts', 'set-up', 'checkout', 'sign-off'],
+        help: 'book (default), safety, or sheets: lockout, lesson, alarms, parts, set-up, checkout, sign-off',
       },
+      tag: { value: 'tag', help: 'with --what checkout: the record of this device alone' },
       language: { value: 'code', help: 'language of the text (default: the source language)' },
       paper: { value: 'size', oneOf: ['a4', 'letter'], help: 'a4 (default) or letter' },
       out: { value: 'file or folder', help: 'where the PDF goes, of sheets a folder (default: in dist/)' },

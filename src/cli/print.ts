@@ -12,7 +12,7 @@ import { printWords } from '../print/words/print-words.ts'
 import { labelsOf } from '../site/words/labels.ts'
 import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
-import type { Options } from './options.ts'
+import { type Options, UsageError } from './options.ts'
 import { type Print, type Printer, startPrinter } from './printer.ts'
 import { type Progress, startProgress } from './progress.ts'
 import { unspokenLanguages, writePages } from './write-pages.ts'
@@ -20,6 +20,7 @@ import { unspokenLanguages, writePages } from './write-pages.ts'
 /** Prints the manual, or sheets of it, as PDF. Nothing is printed of a folder with errors. */
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
+  if (options.has('tag') && options.get('what') !== 'checkout') throw new UsageError('--tag goes with --what checkout alone')
   const progress = startProgress()
   const sound = await machineToBuild(folder, options, progress, 'not printed: the pages do not agree with the machine')
   if (!sound) return 1
@@ -81,11 +82,12 @@ async function printBook(input: PrintInput, what: 'book' | 'safety', { print }: 
 
 async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printer, progress: Progress, options: Options): Promise<number> {
   const { machine, language } = input
-  const sheets = sheetsOf(input, kind)
-  if (sheets.length === 0) return refuse(progress, `the machine has no ${kind} page`)
+  const tag = options.get('tag')
+  const sheets = sheetsOf(input, kind, tag)
+  if (sheets.length === 0) return refuse(progress, tag === undefined ? `the machine has no ${kind} page` : noSheetOf(tag, machine))
   const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
-  for (const { name, html } of sheets) {
-    const printed = await printSheet(html, print)
+  for (const { name, most, html } of sheets) {
+    const printed = await printSheet(html, most, print)
     const faults = printFaults({ ...printed, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: [], language })
     if (faults.length > 0) return refuse(progress, `the PDF of ${name} is not whole:\n${faults.join('\n')}`)
     save(join(outDir, `${name}.pdf`), printed.pdf, machine.file.date)
@@ -95,11 +97,15 @@ async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printe
   return 0
 }
 
+function noSheetOf(tag: string, { devices }: PrintInput['machine']): string {
+  return devices.some((device) => device.tag.value === tag) ? `nothing is measured at \`${tag}\`` : `no device has the tag \`${tag}\``
+}
+
 /** Prints a sheet, and a longer one once more in less room: what takes no page less keeps its room. */
-async function printSheet(htmlOf: Sheet['html'], print: Printer['print']): Promise<Print & { html: string }> {
+async function printSheet(htmlOf: Sheet['html'], most: number, print: Printer['print']): Promise<Print & { html: string }> {
   const html = htmlOf(false)
   const printed = await print(html)
-  if (printed.total <= 2) return { ...printed, html }
+  if (printed.total <= most) return { ...printed, html }
   const denseHtml = htmlOf(true)
   const dense = await print(denseHtml)
   return dense.total < printed.total ? { ...dense, html: denseHtml } : { ...printed, html }

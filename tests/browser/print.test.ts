@@ -136,3 +136,50 @@ describe('the lockouts of the example machine', () => {
     for (const name of readdirSync(first)) expect([name, pdfOf(first, name).equals(pdfOf(second, name))]).toEqual([name, true])
   }, 900_000)
 })
+
+describe('sheets for a hand or a folder', () => {
+  const read = async (out: string, name: string) => {
+    const pdf = readFileSync(join(out, name))
+    const { texts, letterPt } = await printedLinks(pdf)
+    return { pages: texts.length, text: texts.join(' ').replace(/\s+/g, ' '), leastPt: Math.min(...letterPt.flat()), qr: await printedQr(pdf) }
+  }
+
+  test('a set-up card has every setting of its product on one page', async () => {
+    const out = await print('set-up', '--what', 'set-up', '--paper', 'letter')
+    expect(readdirSync(out).sort()).toEqual(['set-up-C4320.pdf', 'set-up-C6420.pdf', 'set-up-C6430.pdf'])
+    const { pages, text, leastPt, qr } = await read(out, 'set-up-C4320.pdf')
+    expect([pages, leastPt, qr]).toEqual([1, 9, 'C4320'])
+    expect(text).toContain('From C6420: 5 of 9 settings change')
+    expect(text).toMatch(/Every setting .*Handwheel A: guide width at the infeed .*312 mm/)
+  }, 300_000)
+
+  test('the record of a device has its limits, and room for readings, name and date', async () => {
+    const out = await print('checkout', '--what', 'checkout', '--tag', 'PRS204')
+    expect(readdirSync(out)).toEqual(['checkout-PRS204.pdf'])
+    const { pages, text, leastPt, qr } = await read(out, 'checkout-PRS204.pdf')
+    expect([pages, leastPt, qr]).toEqual([1, 9, 'PRS204'])
+    expect(text).toMatch(/Should read .*Measured In order/)
+    expect(text).toMatch(/input terminal to 0 V of the card terminal .*22\.0 to 24\.0 V; limit 11\.0 to 30\.0 V/)
+    for (const line of ['Lock out before touching', 'Parts are live while you measure', 'Name', 'Date', 'Signature', 'X2:4'])
+      expect(text).toContain(line)
+  }, 300_000)
+
+  test('a tag that no device has is refused, and so is one with another kind of sheet', async () => {
+    const refused = (...options: string[]) =>
+      print('none', ...options).then(String, (error: { stderr: string; stdout: string }) => error.stderr + error.stdout)
+    expect(await refused('--what', 'checkout', '--tag', 'PRS999')).toContain('no device has the tag `PRS999`')
+    expect(await refused('--what', 'lockout', '--tag', 'PRS204')).toContain('--tag goes with --what checkout alone')
+  }, 300_000)
+
+  test('a sign-off sheet has a line for each lesson of its role, with what is shown to the judge', async () => {
+    const out = await print('sign-off', '--what', 'sign-off')
+    const { pages, text, leastPt, qr } = await read(out, 'sign-off-operator.pdf')
+    expect([pages, leastPt, qr]).toEqual([1, 9, 'Operator'])
+    expect(text).toMatch(/A walk round the machine Rev\. B .*Shows the three emergency stops/)
+    expect(text).toMatch(/Learner .*Trainer .*Signature of the learner/)
+    // More lessons than a page holds: the head of the table stands on each.
+    const { texts } = await printedLinks(readFileSync(join(out, 'sign-off-trainer.pdf')))
+    expect(texts.length).toBeGreaterThan(1)
+    expect(texts.slice(0, -1).filter((it) => !it.replace(/\s+/g, ' ').includes('Signature of the learner'))).toEqual([])
+  }, 300_000)
+})

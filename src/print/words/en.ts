@@ -25,4 +25,10 @@ export const en = {
   scan: 'Find it in the manual',
   setEach: 'Set each to {position}, one after the other, as on the board: {points}.',
   lockEach: 'Put your lock and your tag on each, as on the board: {points}.',
+  measured: 'Measured',
+  passes: 'In order',
+  yesNo: '□ yes □ no',
+  meterUsed: 'Meter, its number:',
+  result: 'Device in order: {yesNo}',
+  remarks: 'Remarks:',
 } as const

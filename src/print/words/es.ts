@@ -27,4 +27,10 @@ export const es: PrintWords = {
   scan: 'Búsquelo en el manual',
   setEach: 'Ponga cada uno en {position}, uno tras otro, como en el tablero: {points}.',
   lockEach: 'Ponga su candado y su tarjeta en cada uno, como en el tablero: {points}.',
+  measured: 'Medido',
+  passes: 'Correcto',
+  yesNo: '□ sí □ no',
+  meterUsed: 'Medidor, su número:',
+  result: 'Aparato correcto: {yesNo}',
+  remarks: 'Observaciones:',
 }
