@@ -41,7 +41,9 @@ export async function startPrinter(siteDir: string): Promise<Printer | { refused
 
 /** Loads every font, as one that comes late would print in another, and names the pictures that are broken. Runs in the page. */
 async function lookAround(): Promise<Print['lostPictures']> {
-  await Promise.all([...document.fonts].map((font) => font.load()))
+  // Fonts of the computer that stand in until those of the site are there may be absent.
+  const own = [...document.fonts].filter(({ family }) => !/^["']?As /.test(family))
+  await Promise.all(own.map((font) => font.load()))
   await document.fonts.ready
   return [...document.images]
     .filter(({ complete, naturalWidth }) => !complete || naturalWidth === 0)

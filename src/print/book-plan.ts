@@ -33,13 +33,13 @@ export function planBook(machine: Machine, graph: Graph, labels: Labels, words: 
     ...front.map((page) => one(address.page(page.id))),
     several(labels.lockouts, 'narrow', graph.pagesIn('lockout').map(addressOfPage)),
     several(labels.procedures, 'own', jobs.map(addressOfPage)),
-    several(words.setUp, 'own', formatsOf(machine).map(address.format)),
+    several(words.setUp, 'together', formatsOf(machine).map(address.format)),
     several(
       labels.alarms,
-      'own',
+      'together',
       machine.alarms.map(({ number }) => address.alarm(number.value)),
     ),
-    several(labels.components, 'own', graph.pagesIn('components').map(addressOfPage)),
+    several(labels.components, 'together', graph.pagesIn('components').map(addressOfPage)),
     {
       ...several(
         labels.devices,
