@@ -164,6 +164,30 @@ describe('sheets for a hand or a folder', () => {
       expect(text).toContain(line)
   }, 300_000)
 
+  test('every recovery card takes one page, and its QR code finds the alarm', async () => {
+    const out = await print('alarms', '--what', 'alarms', '--paper', 'letter')
+    expect(readdirSync(out).length).toBeGreaterThan(10)
+    for (const name of readdirSync(out)) {
+      const { pages, leastPt, qr } = await read(out, name)
+      expect([name, pages, leastPt >= 9, `alarms-${qr}.pdf`]).toEqual([name, 1, true, name])
+    }
+  }, 300_000)
+
+  test('the order sheet has every part once, and the heads of its columns on each page', async () => {
+    const out = await print('parts', '--what', 'parts')
+    const { text, leastPt, qr } = await read(out, 'parts.pdf')
+    expect([leastPt, qr]).toEqual([9, 'Parts'])
+    const { texts } = await printedLinks(readFileSync(join(out, 'parts.pdf')))
+    expect(texts.filter((it) => !/Number\s+Description\s+Qty/.test(it))).toEqual([])
+    // Parts of the option that this serial number does not have are not on it.
+    const rows = readFileSync('example-machine/data/bom.csv', 'utf8')
+      .split('\n')
+      .filter((row) => !row.endsWith('chain-oiler'))
+    const listed = rows.flatMap((row) => /^\d{4}-\d{4}/.exec(row)?.[0] ?? [])
+    expect(listed.length).toBeGreaterThan(50)
+    expect(listed.filter((part) => text.split(part).length !== 2)).toEqual([])
+  }, 300_000)
+
   test('a tag that no device has is refused, and so is one with another kind of sheet', async () => {
     const refused = (...options: string[]) =>
       print('none', ...options).then(String, (error: { stderr: string; stdout: string }) => error.stderr + error.stdout)
