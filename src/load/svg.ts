@@ -46,7 +46,7 @@ export function parseSheet(source: SourceText, number: number, sink: Sink): Shee
     return empty
   }
   const texts: SheetText[] = []
-  collectTexts(cleaned(svg), identity, 16, { texts, source })
+  collectTexts(cleaned(withoutShapes(svg)), identity, 16, { texts, source })
   return {
     number,
     file: source.file,
@@ -74,6 +74,16 @@ function shownSvg(text: string, viewBox: Sheet['viewBox']): string {
 }
 
 const dropped = new Set(['script', 'foreignObject', 'metadata', 'iframe', 'audio', 'video', 'animate', 'set', 'handler'])
+
+/** The element without what has no children and stands in no text: the lines and shapes of a sheet, which are most of it. */
+function withoutShapes(element: Element): Element {
+  if (element.name === 'text') return element
+  const children = element.children.flatMap((child): Element['children'] => {
+    if (child.type !== 'element') return [child]
+    return child.children.length > 0 || child.name === 'text' ? [withoutShapes(child)] : []
+  })
+  return { ...element, children }
+}
 
 /** The element without scripts, event handlers, outside references, comments and foreign content. */
 function cleaned(element: Element): Element {

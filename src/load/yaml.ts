@@ -44,12 +44,14 @@ export function parseYaml(source: SourceText, sink: Sink, offset = 0, end = sour
     return undefined
   }
   let alias: Node | undefined
-  visit(doc, {
-    Alias(_, node) {
-      alias = node
-      return visit.BREAK
-    },
-  })
+  // An alias is a name behind `*`.
+  if (source.text.slice(offset, end).includes('*'))
+    visit(doc, {
+      Alias(_, node) {
+        alias = node
+        return visit.BREAK
+      },
+    })
   if (alias?.range) {
     sink(loadRules.yamlAlias, {
       message: `\`*${isAlias(alias) ? alias.source : ''}\` refers to an anchor`,
