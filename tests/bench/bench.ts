@@ -17,7 +17,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   reading: async () => (await import('./reading/measure-reading.ts')).measureReading(),
   pdf: () => measurePdf(200),
   watch: () => measureWatch(4),
-  check: (seed) => measureCheck(seed),
+  check: (seed, largest) => measureCheck(seed, largest),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.
