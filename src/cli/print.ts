@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { fixDates } from '../print/fixed-dates.ts'
+import { hasLettersOf } from '../print/has-letters-of.ts'
 import { machineBook, type PrintInput } from '../print/machine-book.ts'
 import { pagesWithMissingGlyphs } from '../print/missing-glyphs.ts'
 import { printFaults } from '../print/print-faults.ts'
@@ -72,7 +73,7 @@ async function printBook(input: PrintInput, what: 'book' | 'safety', { print }: 
   const book = machineBook(input, what)
   const printed = await settle({ html: book.html, print })
   if ('moved' in printed) return refuse(progress, `the page numbers do not come to rest; ${printed.moved.length} still move`)
-  const faults = printFaults({ ...printed, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: book.ids, language })
+  const faults = await faultsOf(printed, { ids: book.ids, language })
   if (faults.length > 0) return refuse(progress, `the PDF is not whole:\n${faults.join('\n')}`)
   const out = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${what}.${language}.pdf`))
   save(out, printed.pdf, machine.file.date)
@@ -88,13 +89,18 @@ async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printe
   const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
   for (const { name, most, html } of sheets) {
     const printed = await printSheet(html, most, print)
-    const faults = printFaults({ ...printed, missingGlyphs: await pagesWithMissingGlyphs(printed.pdf) }, { ids: [], language })
+    const faults = await faultsOf(printed, { ids: [], language })
     if (faults.length > 0) return refuse(progress, `the PDF of ${name} is not whole:\n${faults.join('\n')}`)
     save(join(outDir, `${name}.pdf`), printed.pdf, machine.file.date)
     progress.done(`${printed.total} ${printed.total === 1 ? 'page' : 'pages'}: ${name}.pdf`)
   }
   progress.done(`${sheets.length} ${sheets.length === 1 ? 'file' : 'files'} in ${outDir}`)
   return 0
+}
+
+async function faultsOf(printed: Print & { html: string }, expected: Parameters<typeof printFaults>[1]): Promise<string[]> {
+  const missingGlyphs = await pagesWithMissingGlyphs(printed.pdf)
+  return printFaults({ ...printed, missingGlyphs, isInSize: await hasLettersOf(printed.pdf, printed.largestPt) }, expected)
 }
 
 function noSheetOf(tag: string, { devices }: PrintInput['machine']): string {

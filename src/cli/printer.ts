@@ -7,8 +7,16 @@ import { launchChromium } from './launch-chromium.ts'
 /** The first Chromium that prints running heads. */
 const firstChromium = 131
 
-/** A printed document, what was read back from it, and the pictures that did not load, each with the id of its article. */
-export type Print = ReadBack & { pdf: Uint8Array; lostPictures: { file: string; article: string }[] }
+/** What a document shows before it is printed. */
+interface Seen {
+  /** The pictures that did not load, each with the id of its article. */
+  lostPictures: { file: string; article: string }[]
+  /** Size of its largest letters in points, drawings apart. */
+  largestPt: number
+}
+
+/** A printed document, and what was read back from it. */
+export type Print = ReadBack & Seen & { pdf: Uint8Array }
 
 export interface Printer {
   /** Prints a document that lies at the root of the site. */
@@ -31,21 +39,28 @@ export async function startPrinter(siteDir: string): Promise<Printer | { refused
     async print(html) {
       writeFileSync(file, html)
       await page.goto(pathToFileURL(file).href, { waitUntil: 'load', timeout: 600_000 })
-      const lostPictures = await page.evaluate(lookAround)
+      await page.emulateMedia({ media: 'print' })
+      const seen = await page.evaluate(lookAround)
       const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, outline: true, tagged: true })
-      return { ...(await readBack(pdf)), pdf, lostPictures }
+      return { ...(await readBack(pdf)), ...seen, pdf }
     },
     close: () => browser.close(),
   }
 }
 
-/** Loads every font, as one that comes late would print in another, and names the pictures that are broken. Runs in the page. */
-async function lookAround(): Promise<Print['lostPictures']> {
+/** Loads every font, as one that comes late would print in another, names the pictures that are broken, and measures the letters. Runs in the page. */
+async function lookAround(): Promise<Seen> {
   // Fonts of the computer that stand in until those of the site are there may be absent.
   const own = [...document.fonts].filter(({ family }) => !/^["']?As /.test(family))
   await Promise.all(own.map((font) => font.load()))
   await document.fonts.ready
-  return [...document.images]
+  const lostPictures = [...document.images]
     .filter(({ complete, naturalWidth }) => !complete || naturalWidth === 0)
     .map((image) => ({ file: image.getAttribute('src') ?? '', article: image.closest('article')?.id ?? '' }))
+  const holdsText = ({ childNodes }: Element) => [...childNodes].some((node) => node instanceof Text && node.data.trim() !== '')
+  const texts = [...document.body.querySelectorAll<HTMLElement>('*:not(svg *)')].filter(
+    (it) => it.currentCSSZoom === 1 && it.getClientRects().length > 0 && holdsText(it),
+  )
+  const sizesPx = texts.map((it) => Number.parseFloat(getComputedStyle(it).fontSize))
+  return { lostPictures, largestPt: sizesPx.reduce((most, size) => Math.max(most, size), 0) * (72 / 96) }
 }

@@ -6,6 +6,8 @@ export interface PrintedDocument extends ReadBack {
   lostPictures: readonly { file: string; article: string }[]
   /** Pages with a character that no font has. */
   missingGlyphs: readonly number[]
+  /** Whether the letters have the size that the styles give them. */
+  isInSize: boolean
 }
 
 /** What a PDF has lost of its document, each with its page, and what a reader with a screen reader would miss. */
@@ -18,6 +20,9 @@ export function printFaults(printed: PrintedDocument, expected: { ids: readonly 
     ...lostLinks(html, linked, pages).flatMap(({ to, page }) => (placeless.has(to) ? [] : [`${on(page)}the link to \`${to}\` is not in the PDF`])),
     ...printed.lostPictures.map(({ file, article }) => `${on(pages.get(article))}the picture \`${file}\` could not be loaded`),
     ...printed.missingGlyphs.map((page) => `${on(page)}no font of this computer has one of its characters`),
+    ...(printed.isInSize
+      ? []
+      : ['something is wider or higher than its page, so that every letter is printed smaller: look for a table of many columns or a long name']),
     ...(printed.title === '' ? ['the PDF has no title'] : []),
     ...(printed.language === expected.language ? [] : [`the PDF is in \`${printed.language}\`, not in \`${expected.language}\``]),
     ...(printed.isTagged ? [] : ['the PDF has no tags']),

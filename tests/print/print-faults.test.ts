@@ -15,6 +15,7 @@ const sound: PrintedDocument = {
   outline: 3,
   lostPictures: [],
   missingGlyphs: [],
+  isInSize: true,
 }
 const expected = { ids: ['p1', 'p2'], language: 'en' }
 
@@ -25,6 +26,11 @@ test.each<[string, Partial<PrintedDocument>, string[]]>([
   ['a place, told once', { pages: new Map([['p1', 4]]) }, ['the place `p2` has no page']],
   ['a picture', { lostPictures: [{ file: 'images/a.svg', article: 'p2' }] }, ['page 7: the picture `images/a.svg` could not be loaded']],
   ['a character', { missingGlyphs: [3] }, ['page 3: no font of this computer has one of its characters']],
+  [
+    'the size of its letters',
+    { isInSize: false },
+    ['something is wider or higher than its page, so that every letter is printed smaller: look for a table of many columns or a long name'],
+  ],
   ['the language', { language: '' }, ['the PDF is in ``, not in `en`']],
   ['title, tags and outline', { title: '', isTagged: false, outline: 0 }, ['the PDF has no title', 'the PDF has no tags', 'the PDF has no outline']],
 ])('a PDF that lost %s', (_, lost, faults) => expect(printFaults({ ...sound, ...lost }, expected)).toEqual(faults))
