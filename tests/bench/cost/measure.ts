@@ -29,12 +29,18 @@ interface Measured {
 export async function measureCheck(seed: number, largest: number): Promise<string> {
   const example = readFiles('example-machine', 'content')
   const own = new Map([...example].filter(([path]) => !path.startsWith('content/')))
-  const measured = await inTemporaryFolder(own, (dir) => measure('example', dir, 7))
+  const measured: Measured[] = []
+  // After each machine: whoever stops a long run keeps what it has measured.
+  const add = (more: readonly Measured[]) => {
+    measured.push(...more)
+    const text = [about(seed), '', ...table(measured), ''].join('\n')
+    mkdirSync('tests/bench/results', { recursive: true })
+    writeFileSync(resultFile, `# What a check costs\n\n${text}`)
+    return text
+  }
+  let text = add(await inTemporaryFolder(own, (dir) => measure('example', dir, 7)))
   for (const { pages, runs } of sizes.filter((size) => size.pages <= largest))
-    measured.push(...(await inTemporaryFolder(generateMachine(example, pages, seed), (dir) => measure(`${pages}`, dir, runs))))
-  const text = [about(seed), '', ...table(measured), ''].join('\n')
-  mkdirSync('tests/bench/results', { recursive: true })
-  writeFileSync(resultFile, `# What a check costs\n\n${text}`)
+    text = add(await inTemporaryFolder(generateMachine(example, pages, seed), (dir) => measure(`${pages}`, dir, runs)))
   return text
 }
 
