@@ -1,4 +1,4 @@
-/** Opens what is folded while the page is printed: nobody unfolds paper. What stands beside its disclosure is shown by print.css. */
+/** Opens what is folded while the page is printed: nobody unfolds paper. What stands beside its disclosure is shown by print.css. Every page with something folded has one of the scripts that call it. */
 export function openForPaper(): void {
   let opened: Element[] = []
   addEventListener('beforeprint', () => {

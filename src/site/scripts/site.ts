@@ -1,13 +1,11 @@
 import { startBackToStart } from './back-to-start.ts'
 import { startDisplay } from './display/start-display.ts'
 import { startLanguages } from './keep-place.ts'
-import { openForPaper } from './open-for-paper.ts'
 import { startOpened } from './opened.ts'
 import { startPrint } from './print.ts'
 
 startDisplay()
 startPrint()
-openForPaper()
 startLanguages()
 startOpened()
 startBackToStart()

@@ -5,6 +5,7 @@ import { isLightPattern, patternOf } from '../../meter/light-pattern.ts'
 import type { MeterSheet } from '../../meter/meter-sheet.ts'
 import { meterWords } from '../../words/meter.ts'
 import { required } from '../dom.ts'
+import { openForPaper } from '../open-for-paper.ts'
 import { startClear } from './ask-clear.ts'
 import { type Kept, keep, keyOf, nothingKept, restore } from './kept.ts'
 import { startKeys } from './keys.ts'
@@ -14,6 +15,7 @@ import { showOutcome } from './show-outcome.ts'
 import { showPath } from './show-path.ts'
 import { showRecord } from './show-record.ts'
 
+openForPaper()
 for (const root of document.querySelectorAll<HTMLElement>('[data-meter]')) startMeter(root)
 
 /** What readings and taps mean, from the first touch on; all of it stays on this panel until it is cleared. */

@@ -1,5 +1,6 @@
 import '../younger-names.ts'
 import { learningWords } from '../../words/learning.ts'
+import { openForPaper } from '../open-for-paper.ts'
 import { openStore } from './open-store.ts'
 import { officeAround } from './report-to/office.ts'
 import { startInOffice } from './start-in-office.ts'
@@ -8,6 +9,8 @@ import { startLessonEnd } from './start-lesson-end.ts'
 import { startPath } from './start-path.ts'
 import { startPlanning } from './start-planning.ts'
 import { startRecords } from './start-records.ts'
+
+openForPaper()
 
 const { lang, dataset } = document.documentElement
 const words = learningWords(lang)
