@@ -1,7 +1,8 @@
-import { hash, randomUUID } from 'node:crypto'
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { hash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join, relative } from 'node:path'
 import { type Folder, isListed } from '../load/folder.ts'
+import { readKept, writeKept } from '../load/kept-json.ts'
 import type { Options } from './options.ts'
 import { packageDir } from './paths.ts'
 import { today } from './today.ts'
@@ -36,8 +37,7 @@ export function reportKeeper(path: string, options: Options, { machine, shared }
   const asked = [options.get('format'), options.get('serial'), machine.label, shared.label]
   const key = keyOf([machine, shared], asked)
   if (key === undefined) return none
-  const dir = join(path, '.fettle/check')
-  const file = join(dir, `${hash('sha256', JSON.stringify(asked)).slice(0, 16)}.json`)
+  const file = join(path, '.fettle/check', `${hash('sha256', JSON.stringify(asked)).slice(0, 16)}.json`)
   let isCovered = true
   const covered = (folder: Folder): Folder => {
     const note = (path: string) => {
@@ -48,9 +48,9 @@ export function reportKeeper(path: string, options: Options, { machine, shared }
   }
   return {
     folders: { machine: covered(machine), shared: covered(shared) },
-    kept: () => readReport(file, key),
+    kept: () => reportIn(readKept(file), key),
     keep(report) {
-      if (isCovered) writeReport(dir, file, { key, ...report })
+      if (isCovered) writeKept(file, { key, ...report })
     },
   }
 }
@@ -80,30 +80,8 @@ export function toolHash(dir = packageDir): string {
   return hash('sha256', files.map((file) => `${relative(dir, file)}\n${readFileSync(file, 'utf8')}`).join('\0'))
 }
 
-function readReport(file: string, key: string): Report | undefined {
-  try {
-    const kept: unknown = JSON.parse(readFileSync(file, 'utf8'))
-    if (typeof kept !== 'object' || kept === null || !('key' in kept && 'text' in kept && 'code' in kept)) return undefined
-    if (kept.key !== key || typeof kept.text !== 'string' || typeof kept.code !== 'number') return undefined
-    return { text: kept.text, code: kept.code }
-  } catch {
-    // Absent, cut short or not ours: the check is run instead.
-    return undefined
-  }
-}
-
-function writeReport(dir: string, file: string, report: Report & { key: string }): void {
-  const unfinished = `${file}.${randomUUID()}.tmp`
-  try {
-    mkdirSync(dir, { recursive: true })
-    writeFileSync(unfinished, JSON.stringify(report))
-    renameSync(unfinished, file)
-  } catch {
-    // A folder that cannot be written costs time at the next check and nothing else.
-    try {
-      rmSync(unfinished, { force: true })
-    } catch {
-      // Nothing was written, or it stays until the folder is deleted.
-    }
-  }
+function reportIn(kept: unknown, key: string): Report | undefined {
+  if (typeof kept !== 'object' || kept === null || !('key' in kept && 'text' in kept && 'code' in kept)) return undefined
+  if (kept.key !== key || typeof kept.text !== 'string' || typeof kept.code !== 'number') return undefined
+  return { text: kept.text, code: kept.code }
 }

@@ -1,6 +1,5 @@
-import { randomUUID } from 'node:crypto'
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { readKept, writeKept } from '../kept-json.ts'
 import type { PdfText } from './pdf-reader.ts'
 
 /** Remembers what stands in a PDF. */
@@ -15,29 +14,10 @@ export function textCache(dir: string): TextCache {
   const fileOf = (key: string) => join(dir, `${key}.json`)
   return {
     get(key) {
-      try {
-        const kept: unknown = JSON.parse(readFileSync(fileOf(key), 'utf8'))
-        return isPdfText(kept) ? kept : undefined
-      } catch {
-        // Absent, cut short or not ours: the drawing is read instead.
-        return undefined
-      }
+      const kept = readKept(fileOf(key))
+      return isPdfText(kept) ? kept : undefined
     },
-    set(key, text) {
-      const unfinished = `${fileOf(key)}.${randomUUID()}.tmp`
-      try {
-        mkdirSync(dir, { recursive: true })
-        writeFileSync(unfinished, JSON.stringify(text))
-        renameSync(unfinished, fileOf(key))
-      } catch {
-        // A folder that cannot be written costs time at the next check and nothing else.
-        try {
-          rmSync(unfinished, { force: true })
-        } catch {
-          // Nothing was written, or it stays until the folder is deleted.
-        }
-      }
-    },
+    set: (key, text) => writeKept(fileOf(key), text),
   }
 }
 
