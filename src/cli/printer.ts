@@ -34,12 +34,12 @@ export async function startPrinter(siteDir: string): Promise<Printer | { refused
     return { refused: `Chromium ${major} prints no running heads: install ${firstChromium} or newer, or name one in FETTLE_CHROMIUM` }
   }
   const page = await (await browser.newContext({ offline: true })).newPage()
+  await page.emulateMedia({ media: 'print' })
   const file = join(siteDir, 'print.html')
   return {
     async print(html) {
       writeFileSync(file, html)
       await page.goto(pathToFileURL(file).href, { waitUntil: 'load', timeout: 600_000 })
-      await page.emulateMedia({ media: 'print' })
       const seen = await page.evaluate(lookAround)
       const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, outline: true, tagged: true })
       return { ...(await readBack(pdf)), ...seen, pdf }

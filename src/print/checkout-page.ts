@@ -1,12 +1,13 @@
 import {
   append,
   attribute,
-  classesOf,
+  childElements,
   detach,
   element,
   elementsIn,
   escapeHtml,
   firstElement,
+  firstWithClass,
   type HtmlElement,
   hasClass,
   parsePage,
@@ -34,29 +35,27 @@ export function checkoutPage(devicePage: string, words: CheckoutWords): string |
   const main = firstElement(page, ({ tagName }) => tagName === 'main')
   const meters = main ? [...elementsIn(main)].filter((it) => attribute(it, 'data-meter') !== undefined) : []
   const expected = meters.filter((it) => tableOf(it))
-  const head = main && find(main, 'device-head')
+  const head = main && firstWithClass(main, 'device-head')
   if (!main || !head || expected.length === 0) return undefined
   const heading = firstElement(head, ({ tagName }) => tagName === 'h1')
   if (heading) append(heading, `: ${words.checkout}`)
-  const before = [head, find(main, 'where'), find(main, 'act-lockout'), ...pathsOf(main)].filter((it) => it !== undefined)
+  const before = [head, firstWithClass(main, 'where'), firstWithClass(main, 'act-lockout'), ...pathsOf(main)].filter((it) => it !== undefined)
   // What is said of every meter of a device is said once.
-  const cautions = [...new Set(expected.flatMap((it) => childrenOf(it).filter(isCaution).map(writeElement)))]
-  const records = expected.flatMap((meter) => [...childrenOf(meter).filter(isHint).map(writeElement), recordOf(meter, expected.length > 1, words)])
+  const cautions = [...new Set(expected.flatMap((it) => childElements(it).filter(isCaution).map(writeElement)))]
+  const records = expected.flatMap((meter) => [...childElements(meter).filter(isHint).map(writeElement), recordOf(meter, expected.length > 1, words)])
   const lines = words.lines.map((line) => `<p>${escapeHtml(line)} <span class="sign-line"></span></p>`).join('')
   const title = firstElement(page, ({ tagName }) => tagName === 'title')
   const parts = [...before.map(writeElement), ...cautions, ...records, `<div class="record-lines">${lines}</div>`]
   return `<!doctype html>${title ? writeElement(title) : ''}<body class="kind-checkout"><main>${parts.join('')}</main></body>`
 }
 
-const find = (part: HtmlElement, name: string) => firstElement(part, (it) => hasClass(it, name))
-const childrenOf = (it: HtmlElement) => it.childNodes.filter((child): child is HtmlElement => 'tagName' in child)
 const isCaution = (it: HtmlElement) => hasClass(it, 'meter-caution')
 const isHint = (it: HtmlElement) => it.tagName === 'p' && hasClass(it, 'hint')
 
 /** The paths of the page itself; those of the meters are the same again. */
 function pathsOf(main: HtmlElement): HtmlElement[] {
-  const signals = find(main, 'signals')
-  return signals ? [...elementsIn(signals)].filter((it) => classesOf(it).includes('path')) : []
+  const signals = firstWithClass(main, 'signals')
+  return signals ? [...elementsIn(signals)].filter((it) => hasClass(it, 'path')) : []
 }
 
 /** The table of what a device should read, and not that of its faults. */

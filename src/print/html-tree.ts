@@ -14,6 +14,13 @@ export function firstElement(node: HtmlNode, fits: (element: HtmlElement) => boo
   return undefined
 }
 
+export const firstWithClass = (node: HtmlNode, name: string) => firstElement(node, (it) => hasClass(it, name))
+
+/** The elements directly in a node. */
+export function childElements(node: HtmlNode): HtmlElement[] {
+  return 'childNodes' in node ? node.childNodes.filter((it): it is HtmlElement => 'tagName' in it) : []
+}
+
 /** The value of an attribute; of one in a name space by its prefix and name: `xlink:href`. */
 export function attribute(element: HtmlElement, name: string): string | undefined {
   return element.attrs.find((it) => fullName(it) === name)?.value

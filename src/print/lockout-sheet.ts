@@ -1,11 +1,13 @@
 import {
   append,
   attribute,
+  childElements,
   classesOf,
   detach,
   element,
   elementsIn,
   firstElement,
+  firstWithClass,
   type HtmlElement,
   hasClass,
   moveChildren,
@@ -26,21 +28,18 @@ export function tightenLockout(main: HtmlElement, words: PrintWords): void {
   for (const it of elementsIn(main)) if (hasClass(it, 'lockout-before') || hasClass(it, 'lockout-phase')) groupMessages(it)
 }
 
-const childrenOf = (it: HtmlElement) => it.childNodes.filter((child): child is HtmlElement => 'tagName' in child)
-const within = (it: HtmlElement, name: string) => firstElement(it, (inner) => hasClass(inner, name))
-
 function tightenBoard(main: HtmlElement): void {
   const shown = new Set<string>()
   for (const source of elementsIn(main)) {
     if (!hasClass(source, 'source')) continue
-    const rest = within(source, 'source-rest')
+    const rest = firstWithClass(source, 'source-rest')
     if (rest) {
       keepStored(source, rest)
       detach(rest)
     }
     for (const point of elementsIn(source)) {
       if (!hasClass(point, 'point')) continue
-      const number = within(point, 'point-number')
+      const number = firstWithClass(point, 'point-number')
       if (number && shown.has(textOf(number))) sayAgain(point)
       else if (number) shown.add(textOf(number))
     }
@@ -49,10 +48,10 @@ function tightenBoard(main: HtmlElement): void {
 
 /** Moves the stored energy of a source behind its magnitude. */
 function keepStored(source: HtmlElement, rest: HtmlElement): void {
-  const stored = within(rest, 'stored')
+  const stored = firstWithClass(rest, 'stored')
   const name = stored && firstElement(stored, ({ tagName }) => tagName === 'dt')
   const value = stored && firstElement(stored, ({ tagName }) => tagName === 'b')
-  const head = within(source, 'source-head')
+  const head = firstWithClass(source, 'source-head')
   const said = head && firstElement(head, ({ tagName }) => tagName === 'p')
   if (!name || !value || !said) return
   detach(value)
@@ -61,16 +60,16 @@ function keepStored(source: HtmlElement, rest: HtmlElement): void {
 
 /** A point that cuts off a second source is described and ticked once: here stand its number, device and position. */
 function sayAgain(point: HtmlElement): void {
-  const what = within(point, 'point-what')
-  const label = what && within(what, 'label')
-  const position = what && within(what, 'position')
-  const tick = within(point, 'point-tick')
+  const what = firstWithClass(point, 'point-what')
+  const label = what && firstWithClass(what, 'label')
+  const position = what && firstWithClass(what, 'position')
+  const tick = firstWithClass(point, 'point-tick')
   if (!what || !label || !position) return
-  const [, second] = childrenOf(what)
+  const [, second] = childElements(what)
   const turnTo = second
     ? (second.childNodes.find((it) => 'value' in it && it.value.trim() !== '') as { value: string } | undefined)?.value.trim()
     : undefined
-  for (const child of childrenOf(what)) detach(child)
+  for (const child of childElements(what)) detach(child)
   append(what, element('p', {}, label, ` ${turnTo ?? ''} `, position))
   if (tick) detach(tick)
   setAttribute(point, 'class', 'point again')
@@ -81,9 +80,9 @@ function groupMessages(part: HtmlElement): void {
   for (const it of elementsIn(part)) unwrap(it)
   let last: HtmlElement | undefined
   for (const it of messagesAndWords(part)) {
-    if (!hasClass(it, 'safety') || !within(it, 'safety-word')) last = undefined
+    if (!hasClass(it, 'safety') || !firstWithClass(it, 'safety-word')) last = undefined
     else if (last && attribute(last, 'class') === attribute(it, 'class') && last.parentNode === it.parentNode) {
-      const word = within(it, 'safety-word')
+      const word = firstWithClass(it, 'safety-word')
       if (word) detach(word)
       moveChildren(it, last)
       detach(it)
@@ -94,7 +93,7 @@ function groupMessages(part: HtmlElement): void {
 /** An included message lies in a box of its own; without it the messages are neighbours. */
 function unwrap(message: HtmlElement): void {
   const box = message.parentNode
-  if (!hasClass(message, 'safety') || !box || !('tagName' in box) || !classesOf(box).includes('prose') || childrenOf(box).length > 1) return
+  if (!hasClass(message, 'safety') || !box || !('tagName' in box) || !classesOf(box).includes('prose') || childElements(box).length > 1) return
   const outer = box.parentNode
   if (
     !outer ||
@@ -110,8 +109,8 @@ function unwrap(message: HtmlElement): void {
 
 /** Messages and what stands between them, without what stands inside of either. */
 function* messagesAndWords(part: HtmlElement): Generator<HtmlElement> {
-  for (const child of childrenOf(part)) {
-    if (hasClass(child, 'safety') || !firstElement(child, (it) => hasClass(it, 'safety'))) yield child
+  for (const child of childElements(part)) {
+    if (hasClass(child, 'safety') || !firstWithClass(child, 'safety')) yield child
     else yield* messagesAndWords(child)
   }
 }

@@ -2,6 +2,7 @@ import type { BookFacts, FactNames } from './book-facts.ts'
 import { documentHtml } from './document.ts'
 import { joinNameAndHeading } from './headings.ts'
 import {
+  childElements,
   detach,
   element,
   elementsIn,
@@ -60,7 +61,7 @@ export function sheetHtml(input: SheetInput): string {
   const head = `<header class="sheet-head"><div>${heading}<p>${[...said, find].join(' ')}</p></div>${lookUp === undefined ? '' : qrSvg(lookUp)}</header>`
   // In two columns the head belongs to the first: Chromium would else leave the page below it empty rather than break a column.
   const isInColumns = page.kind === 'lockout'
-  if (isInColumns) for (const it of headOf(head).reverse()) prepend(article, it)
+  if (isInColumns) for (const it of childElements(parsePart(head)).reverse()) prepend(article, it)
   return documentHtml({
     language: facts.language,
     title: `${page.title}, ${facts.name} ${facts.model} ${facts.serial}, ${names.revision} ${facts.revision}`,
@@ -69,8 +70,6 @@ export function sheetHtml(input: SheetInput): string {
     ids: [page.key],
   })
 }
-
-const headOf = (text: string) => parsePart(text).childNodes.filter((it): it is HtmlElement => 'tagName' in it)
 
 /** The heading with what stands beside it goes to the head of the sheet. */
 function takeHeading(main: HtmlElement): string {
