@@ -43,11 +43,10 @@ function* differences(page: AnyPage, text: TranslatedText, name: string, attribu
     const source = own[index]
     const attribute = source && attributes.find((it) => written(source, it) !== written(element, it))
     if (!source || !attribute) continue
-    const place = (within: typeof page | typeof text, of: JsxElement) => attributePlace({ element: of, text: within }, attribute)
     yield {
       message: `\`${attribute}\` is ${said(element, attribute)} here, and ${said(source, attribute)} in \`${page.language}\``,
-      place: place(text, element),
-      related: [{ label: `it stands here in \`${page.language}\``, place: place(page, source) }],
+      place: attributePlace({ element, text }, attribute),
+      related: [{ label: `it stands here in \`${page.language}\``, place: attributePlace({ element: source, text: page }, attribute) }],
       help: 'write the same value in both',
     }
   }
