@@ -6,6 +6,7 @@ import { violations } from './axe.ts'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium, type openPage } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
+import { layoutShift } from './layout-shift.ts'
 import { usePage } from './use-page.ts'
 
 /** The panel of the example machine. */
@@ -266,3 +267,22 @@ test('in forced colours what is chosen, ticked or here is told from the rest', a
     expect(await ground('#display [aria-pressed=true]')).not.toBe(await ground('#display [aria-pressed=false]'))
   })
 })
+
+test('nothing moves while a page comes up on a slow panel', async () => {
+  const moved: [string, number][] = []
+  for (const [kind, path] of Object.entries(kindsOfPages)) {
+    // The form of the trainer takes the place of the lists that are there without scripts.
+    if (kind === 'planning') continue
+    // What comes in pieces on a busy computer is given another try; what a script or a font moves, it moves each time.
+    const shifts: number[] = []
+    while (shifts.length < 3 && Math.min(1, ...shifts) >= 0.1)
+      await onPage(panel, async (page) => {
+        await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 6 })
+        await page.goto(fromDisk(path))
+        await page.evaluate(() => document.fonts.ready.then(() => undefined))
+        shifts.push(await layoutShift(page))
+      })
+    if (Math.min(...shifts) >= 0.1) moved.push([kind, Math.min(...shifts)])
+  }
+  expect(moved).toEqual([])
+}, 240_000)
