@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
@@ -9,7 +9,8 @@ import { recordsOf } from '../changes/records-of.ts'
 import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
 import type { Machine } from '../model/machine.ts'
-import { buildSearch } from '../search/build-index.ts'
+import { openSearch, type SearchIndex } from '../search/build-index.ts'
+import { pagesIn } from '../site/check-links.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
 import { searchEntries, searchPages, synonyms } from '../site/search-entries.ts'
 import type { Progress } from './progress.ts'
@@ -46,14 +47,18 @@ export async function buildSite({
   const recovered = recover(outDir)
   if ('refused' in recovered) return recovered
   const staged = stageBeside(outDir)
+  let search: SearchIndex | undefined
   try {
-    const written = await writePages({ machine, counts, accepted, preview, progress }, staged)
+    const written = await writePages({ machine, counts, accepted, preview, progress }, staged, async ({ path, html, tree }) => {
+      search ??= await openSearch(htmlOfPages(staged))
+      await search.add(path, html, tree)
+    })
     if ('refused' in written) return written
     const { graph, pages, checkValue } = written
     writeLinkLists(machine, pages, staged)
     progress.step('search')
-    await buildSearch({
-      siteDir: staged,
+    if (!search) throw new Error('the site has no page')
+    await search.write({
       outDir: join(staged, 'search'),
       languages: [...machine.languages],
       entries: searchEntries(machine, graph, pages),
@@ -82,9 +87,14 @@ export async function buildSite({
     else await removeEarlierZip(`${outDir}.zip`)
     return { pages: pages.length, checkValue }
   } finally {
+    await search?.close()
     rmSync(staged, { recursive: true, force: true })
     rmSync(`${staged}.zip`, { force: true })
   }
+}
+
+function* htmlOfPages(dir: string): Generator<string> {
+  for (const path of pagesIn(dir)) yield readFileSync(join(dir, path), 'utf8')
 }
 
 /** The zip of an earlier build beside a new folder would be taken for its zip. A zip that is no release is left alone. */

@@ -5,7 +5,7 @@ import type { AcceptedFinding } from '../check/accept.ts'
 import { type Graph, graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
-import { checkLinks } from '../site/check-links.ts'
+import { checkLinks, type ReadPage } from '../site/check-links.ts'
 import type { Release } from '../site/handover.ts'
 import { renderSite } from '../site/run-astro.ts'
 import { planSite, type SitePage } from '../site/site-map.ts'
@@ -34,10 +34,11 @@ export function unspokenLanguages({ languages }: Machine): string | undefined {
   return unspoken.length > 0 ? `the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/` : undefined
 }
 
-/** Writes every page of a checked machine into a folder, with styles, scripts, drawings and pictures, and reads its links. */
+/** Writes every page of a checked machine into a folder, with styles, scripts, drawings and pictures, and reads its links; `onPage` is given what is read for them. */
 export async function writePages(
   { machine, counts, accepted, preview, progress }: PagesInput,
   dir: string,
+  onPage?: (page: ReadPage) => Promise<void>,
 ): Promise<WrittenPages | { refused: string }> {
   // Astro writes its server bundle here and finds its packages from here.
   const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
@@ -53,7 +54,7 @@ export async function writePages(
     const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
     await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }, dir, work)
     progress.step('links')
-    const broken = checkLinks(dir)
+    const broken = await checkLinks(dir, onPage)
     if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
     return { graph, pages, checkValue: value }
   } finally {

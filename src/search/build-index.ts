@@ -3,15 +3,14 @@ import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
 import type { SearchEntry, SearchPage, Terms } from './entry.ts'
 import { packSearch } from './pack.ts'
-import { type IndexedPage, partElements, readIndexedPage, unindexed } from './page-words.ts'
+import { type HtmlNode, type IndexedPage, isIndexed, partElements, readIndexedPage, unindexed } from './page-words.ts'
 import { wordsOf } from './words.ts'
 
 export type { SearchEntry, SearchPage } from './entry.ts'
 
+/** What is found beside the words of the pages. */
 export interface SearchInput {
-  /** The built site. Pages with `data-pagefind-body` are indexed, in the language of their `<html lang>`. */
-  siteDir: string
-  /** Below `siteDir`: results are found from the parent of this folder. */
+  /** A folder in the site: results are found from its parent. */
   outDir: string
   languages: readonly string[]
   entries: readonly SearchEntry[]
@@ -21,24 +20,88 @@ export interface SearchInput {
   synonyms: Readonly<Record<string, readonly (readonly string[])[]>>
 }
 
+export interface SearchIndex {
+  /**
+   * Adds a page, in the language of its `<html lang>`; one without `data-pagefind-body` is left out. Pagefind works
+   * beside us: this waits for the page before, and the order of the pages decides the bytes.
+   */
+  add(path: string, html: string, tree?: HtmlNode): Promise<void>
+  write(input: SearchInput): Promise<{ files: number; pages: number }>
+  close(): Promise<void>
+}
+
 /**
  * Writes the search of a built site. The same pages give the same bytes, whatever order the file system lists
- * them in. Throws when Pagefind cannot index. Not twice at the same time in one process: Pagefind has one service.
+ * them in. Throws when Pagefind cannot index.
  */
-export async function buildSearch({
-  siteDir,
-  outDir,
-  languages,
-  entries,
-  pages: kinds,
-  synonyms,
-}: SearchInput): Promise<{ files: number; pages: number }> {
-  const pages = readPages(siteDir)
-  const pagefind = await indexPages(pages)
+export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir: string }): Promise<{ files: number; pages: number }> {
+  const htmlOf = (path: string) => readFileSync(join(siteDir, path), 'utf8')
+  const paths = readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/'))
+  const pages = paths.filter((path) => path.endsWith('.html')).sort()
+  const index = await openSearch(pages.map(htmlOf))
+  try {
+    for (const path of pages) await index.add(path, htmlOf(path))
+    return await index.write(input)
+  } finally {
+    await index.close()
+  }
+}
+
+/**
+ * Opens the search of the pages to come, which are looked at for their number alone. Not twice at the same time in
+ * one process: Pagefind has one service.
+ */
+export async function openSearch(toCome: Iterable<string>): Promise<SearchIndex> {
+  // Passages of several pages share a file, in each language as many files: fewer to open, and a stick with large
+  // clusters holds a tenth of what it would.
+  const config: PagefindServiceConfig = {
+    keepIndexUrl: true,
+    writePlayground: false,
+    excludeSelectors: [...unindexed],
+    maxFragments: Math.max(20, Math.ceil(pagesOfLargestLanguage(toCome) / 20)),
+  }
+  const { index, errors } = await createIndex(config)
+  if (!index) throw new Error(`Pagefind cannot start an index: ${errors.join('; ')}`)
+  const read: IndexedPage[] = []
+  let before = Promise.resolve()
+  return {
+    async add(path, html, tree) {
+      const page = readIndexedPage(html, tree)
+      if (!page) return
+      read.push(page)
+      await before
+      // Pages are handed over one by one: when Pagefind walks a folder itself it numbers them in the order of the
+      // file system, and the index differs from one disk to the next.
+      before = index.addHTMLFile({ url: `/${path}`, content: partElements(html) }).then(({ errors }) => {
+        if (errors.length > 0) throw new Error(`Pagefind cannot index ${path}: ${errors.join('; ')}`)
+      })
+      // Told by the next page, or by the writing.
+      before.catch(() => undefined)
+    },
+    async write({ outDir, ...input }) {
+      await before
+      const made = await index.getFiles()
+      if (made.errors.length > 0) throw new Error(`Pagefind cannot write its index: ${made.errors.join('; ')}`)
+      const scripts = await packSearch(new Map(made.files.map(({ path, content }) => [path, content])), termsOf(read, input))
+      for (const [path, script] of scripts) {
+        const file = join(outDir, path)
+        mkdirSync(dirname(file), { recursive: true })
+        writeFileSync(file, script)
+      }
+      return { files: scripts.size, pages: read.length }
+    },
+    async close() {
+      await close()
+    },
+  }
+}
+
+/** For each language the names, the words and what means the same. */
+function termsOf(read: readonly IndexedPage[], { languages, entries, pages: kinds, synonyms }: Omit<SearchInput, 'outDir'>): Map<string, Terms> {
   const data = new Map<string, Terms>()
   for (const language of languages) {
     const own = entries.filter((entry) => entry.language === language)
-    const ofLanguage = pages.flatMap(({ page }) => (page.language === language.toLowerCase() ? [page] : []))
+    const ofLanguage = read.filter((page) => page.language === language.toLowerCase())
     data.set(`terms.${language.toLowerCase()}`, {
       entries: own,
       pages: kinds.flatMap(({ language: its, ...page }) => (its === language ? [page] : [])),
@@ -46,64 +109,17 @@ export async function buildSearch({
       synonyms: (synonyms[language] ?? []).map((group) => [...group]),
     })
   }
-  const scripts = await packSearch(pagefind, data)
-  for (const [path, script] of scripts) {
-    const file = join(outDir, path)
-    mkdirSync(dirname(file), { recursive: true })
-    writeFileSync(file, script)
-  }
-  return { files: scripts.size, pages: pages.length }
+  return data
 }
 
-interface BuiltPage {
-  path: string
-  html: string
-  page: IndexedPage
-}
-
-function readPages(siteDir: string): BuiltPage[] {
-  const paths = readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/'))
-  return paths
-    .filter((path) => path.endsWith('.html'))
-    .sort()
-    .flatMap((path) => {
-      const html = readFileSync(join(siteDir, path), 'utf8')
-      const page = readIndexedPage(html)
-      return page ? [{ path, html, page }] : []
-    })
-}
-
-/**
- * Pagefind's files in memory. Pages are handed over one by one: when Pagefind walks a folder itself it numbers
- * the pages in the order of the file system, and the index differs from one disk to the next.
- */
-async function indexPages(pages: readonly BuiltPage[]): Promise<Map<string, Uint8Array>> {
-  // Passages of several pages share a file, in each language as many files: fewer to open, and a stick with large
-  // clusters holds a tenth of what it would.
-  const config: PagefindServiceConfig = {
-    keepIndexUrl: true,
-    writePlayground: false,
-    excludeSelectors: [...unindexed],
-    maxFragments: Math.max(20, Math.ceil(pagesOfLargestLanguage(pages) / 20)),
-  }
-  try {
-    const { index, errors } = await createIndex(config)
-    if (!index) throw new Error(`Pagefind cannot start an index: ${errors.join('; ')}`)
-    for (const { path, html } of pages) {
-      const added = await index.addHTMLFile({ url: `/${path}`, content: partElements(html) })
-      if (added.errors.length > 0) throw new Error(`Pagefind cannot index ${path}: ${added.errors.join('; ')}`)
-    }
-    const made = await index.getFiles()
-    if (made.errors.length > 0) throw new Error(`Pagefind cannot write its index: ${made.errors.join('; ')}`)
-    return new Map(made.files.map(({ path, content }) => [path, content]))
-  } finally {
-    await close()
-  }
-}
-
-function pagesOfLargestLanguage(pages: readonly BuiltPage[]): number {
+/** How many pages are indexed in the language that has most of them. */
+function pagesOfLargestLanguage(pages: Iterable<string>): number {
   const count = new Map<string, number>()
-  for (const { page } of pages) count.set(page.language, (count.get(page.language) ?? 0) + 1)
+  for (const html of pages) {
+    if (!isIndexed(html)) continue
+    const language = /<html[^>]*\slang=["']?([^"'\s>]*)/i.exec(html)?.[1]?.toLowerCase() ?? ''
+    count.set(language, (count.get(language) ?? 0) + 1)
+  }
   return Math.max(0, ...count.values())
 }
 

@@ -1,7 +1,7 @@
 import { type DefaultTreeAdapterTypes, parse } from 'parse5'
 import { fold, wordsOf } from './words.ts'
 
-type HtmlNode = DefaultTreeAdapterTypes.Node
+export type HtmlNode = DefaultTreeAdapterTypes.Node
 
 /** What the index of words needs from a built page. */
 export interface IndexedPage {
@@ -11,12 +11,14 @@ export interface IndexedPage {
   words: Set<string>
 }
 
-/** Reads a page; undefined when nothing in it has `data-pagefind-body`. */
-export function readIndexedPage(html: string): IndexedPage | undefined {
-  // Most of a large site is indexed; this spares parsing the rest.
-  if (!html.includes('data-pagefind-body')) return undefined
+/** Whether a page may have a part that is indexed; this spares parsing the others. */
+export const isIndexed = (html: string): boolean => html.includes('data-pagefind-body')
+
+/** Reads a page, which a caller may have parsed already; undefined when nothing in it has `data-pagefind-body`. */
+export function readIndexedPage(html: string, tree?: HtmlNode): IndexedPage | undefined {
+  if (!isIndexed(html)) return undefined
   const page = { language: '', texts: [] as string[], indexed: false }
-  collect(parse(html), false, page)
+  collect(tree ?? parse(html), false, page)
   if (!page.indexed) return undefined
   const words = new Set(page.texts.flatMap((text) => [...wordsOf(text), ...compoundsOf(text)]).filter((word) => /^\p{L}{2,}$/u.test(word)))
   return { language: page.language.toLowerCase(), words }

@@ -4,18 +4,28 @@ import { type DefaultTreeAdapterTypes, parse } from 'parse5'
 
 type HtmlNode = DefaultTreeAdapterTypes.Node
 
+/** A page of the built site as it was read: it takes longer to parse than to render, so what else is read of it uses this tree. */
+export interface ReadPage {
+  path: string
+  html: string
+  tree: DefaultTreeAdapterTypes.Document
+}
+
 /** Attributes that load or lead to a file. */
 const linking = new Set(['href', 'src', 'action', 'srcset', 'poster', 'data', 'xlink:href'])
 
 /**
  * The second net under the links: reads the built pages and tells which link leads to no file or no id,
  * starts at the root or goes outside. The first net reports the author's links at their line.
+ * `onPage` is given each page in the order of the paths.
  */
-export function checkLinks(siteDir: string): string[] {
+export async function checkLinks(siteDir: string, onPage?: (page: ReadPage) => Promise<void>): Promise<string[]> {
   const pages = new Map<string, { ids: Set<string>; links: string[] }>()
-  for (const file of readdirSync(siteDir, { recursive: true, encoding: 'utf8' })) {
-    const path = file.replaceAll('\\', '/')
-    if (path.endsWith('.html')) pages.set(path, readPage(readFileSync(join(siteDir, file), 'utf8')))
+  for (const path of pagesIn(siteDir)) {
+    const html = readFileSync(join(siteDir, path), 'utf8')
+    const tree = parse(html)
+    pages.set(path, linksOf(tree))
+    await onPage?.({ path, html, tree })
   }
   const broken: string[] = []
   for (const [path, { links }] of pages) {
@@ -34,7 +44,13 @@ export function checkLinks(siteDir: string): string[] {
   return broken
 }
 
-function readPage(html: string): { ids: Set<string>; links: string[] } {
+/** The pages of a built site by their paths, in code-unit order. */
+export function pagesIn(siteDir: string): string[] {
+  const paths = readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/'))
+  return paths.filter((path) => path.endsWith('.html')).sort()
+}
+
+function linksOf(tree: HtmlNode): { ids: Set<string>; links: string[] } {
   const ids = new Set<string>()
   const links: string[] = []
   const visit = (node: HtmlNode) => {
@@ -46,6 +62,6 @@ function readPage(html: string): { ids: Set<string>; links: string[] } {
     }
     if ('childNodes' in node) for (const child of node.childNodes) visit(child)
   }
-  visit(parse(html))
+  visit(tree)
   return { ids, links }
 }

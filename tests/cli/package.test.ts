@@ -45,7 +45,7 @@ describe.each([
     expect(await schemaFaults(read(manifest), schema)).toEqual([])
   })
 
-  test('holds the lessons, what they lead to, and nothing that leads out', () => {
+  test('holds the lessons, what they lead to, and nothing that leads out', async () => {
     expect(files.filter((path) => path.endsWith('.html'))).toEqual([
       'glossary.html',
       'launch/look-round.html',
@@ -55,7 +55,7 @@ describe.each([
       'lockout/lo-1.html',
       'tags/PS-101.html',
     ])
-    expect(checkLinks(join(dir, `${format}-files`))).toEqual([])
+    expect(await checkLinks(join(dir, `${format}-files`))).toEqual([])
     expect(read('lessons/stop-and-lock.html')).toContain('href="../lockout/lo-1.html"')
     expect(read('lessons/stop-and-lock.html')).not.toContain('class="rail"')
   })
@@ -67,10 +67,10 @@ describe.each([
     expect(read('launch/look-round.html')).toContain('data-act="done"')
   })
 
-  test('a lesson that is made for devices has their pages', () => {
+  test('a lesson that is made for devices has their pages', async () => {
     const own = unpacked(zips[`sensors.${format}.en.zip`], `${format}-sensors`)
     expect(own.filter((path) => path.startsWith('checks/'))).toEqual(['checks/check-pressure/PS-101.html', 'checks/check-pressure/PS-102.html'])
-    expect(checkLinks(join(dir, `${format}-sensors`))).toEqual([])
+    expect(await checkLinks(join(dir, `${format}-sensors`))).toEqual([])
   })
 
   test('the same folder gives the same bytes, in another place and time zone', async () => {

@@ -147,7 +147,7 @@ const chapters: [path: string, language: string, title: string, html: string][] 
  * Writes the site and gives what `buildSearch` takes. More devices `LS1000`, `LS1001` … make it as large as wanted.
  * @param backwards writes the files in the other order, which some file systems show when a folder is listed
  */
-export function makeSite(siteDir: string, { more = 0, backwards = false } = {}): SearchInput {
+export function makeSite(siteDir: string, { more = 0, backwards = false } = {}): SearchInput & { siteDir: string } {
   const added = Array.from({ length: more }, (_, index) => extraDevice(index))
   const files = [
     ...[...english, ...added].map((thing) => [thing.path, page('en', `<h1><span>${thing.id}</span> ${thing.title}</h1><p>${thing.text}</p>`)]),
