@@ -1,6 +1,7 @@
 /** Prints what the check finds, survives and costs: `npm run bench`, or one part of it: `npm run bench -- mutations`. */
 
 import { measureCheck } from './cost/measure.ts'
+import { measureBuild } from './cost/measure-build.ts'
 import { measurePdf } from './cost/measure-pdf.ts'
 import { measureWatch } from './cost/measure-watch.ts'
 import { checkFiles, readFiles } from './example.ts'
@@ -18,6 +19,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   pdf: () => measurePdf(200),
   watch: () => measureWatch(4),
   check: (seed, largest) => measureCheck(seed, largest),
+  build: (seed, largest) => measureBuild(seed, largest),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.

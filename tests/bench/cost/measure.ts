@@ -1,8 +1,7 @@
-import { execFileSync } from 'node:child_process'
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { cpus, totalmem } from 'node:os'
 import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
+import { about, median } from './about.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
 import { type Run, tryCheck } from './run-check.ts'
 
@@ -33,7 +32,7 @@ export async function measureCheck(seed: number, largest: number): Promise<strin
   // After each machine: whoever stops a long run keeps what it has measured.
   const add = (more: readonly Measured[]) => {
     measured.push(...more)
-    const text = [about(seed), '', ...table(measured), ''].join('\n')
+    const text = [`${about(seed)} Medians of whole processes; \`anew\` is \`--no-cache\`.`, '', ...table(measured), ''].join('\n')
     mkdirSync('tests/bench/results', { recursive: true })
     writeFileSync(resultFile, `# What a check costs\n\n${text}`)
     return text
@@ -74,16 +73,4 @@ function rowOf({ name, runs }: Measured): string {
   return `| ${[name, pages, devices, runs.length, ...cells, errors + warnings + notes].join(' | ')} |`
 }
 
-function medianOf(runs: readonly Run[], of: 'userS' | 'timeS' | 'peakMb'): number {
-  const sorted = runs.map((run) => run[of]).sort((a, b) => a - b)
-  const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]]
-  return ((low ?? Number.NaN) + (high ?? Number.NaN)) / 2
-}
-
-/** What the figures depend on besides the code. */
-function about(seed: number): string {
-  const git = (...args: string[]) => execFileSync('git', args, { encoding: 'utf8' }).trim()
-  const commit = `${git('rev-parse', '--short', 'HEAD')}${git('status', '--porcelain', '--', 'src') === '' ? '' : ' with changes'}`
-  const computer = `${cpus().length} cores (${cpus()[0]?.model.trim()}), ${Math.round(totalmem() / 1e9)} GB`
-  return `${new Date().toISOString().slice(0, 10)}, commit ${commit}, Node ${process.version}, ${computer}, seed ${seed}. Medians of whole processes; \`anew\` is \`--no-cache\`.`
-}
+const medianOf = (runs: readonly Run[], of: 'userS' | 'timeS' | 'peakMb') => median(runs.map((run) => run[of]))

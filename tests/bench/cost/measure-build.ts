@@ -1,0 +1,67 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { writePlainProject } from '../build/plain-project.ts'
+import { readFiles } from '../example.ts'
+import { generateMachine } from '../generate/generate-machine.ts'
+import { about, median } from './about.ts'
+import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { type Cost, timeProcess } from './time-process.ts'
+
+/** Written pages of the generated machines, with how often each is built. */
+const sizes = [
+  { pages: 300, runs: 3 },
+  { pages: 1_000, runs: 1 },
+] as const
+
+const resultFile = 'tests/bench/results/build.md'
+
+/**
+ * The whole process `fettle build` over the example and generated machines of up to so many written pages, in turn with
+ * a plain build by Astro of the same pages and Pagefind over them: a table that also goes to `resultFile`.
+ */
+export async function measureBuild(seed: number, largest: number): Promise<string> {
+  const example = readFiles('example-machine', 'content')
+  const own = new Map([...example].filter(([path]) => !path.startsWith('content/')))
+  const rows: string[] = []
+  const add = (row: string) => {
+    rows.push(row)
+    const text = [about(seed), '', ...head, ...rows, ''].join('\n')
+    mkdirSync('tests/bench/results', { recursive: true })
+    writeFileSync(resultFile, `# What a build costs\n\n${text}`)
+    return text
+  }
+  let text = add(await inTemporaryFolder(own, (dir) => measure('example', dir, 3)))
+  for (const { pages, runs } of sizes.filter((size) => size.pages <= largest))
+    text = add(await inTemporaryFolder(generateMachine(example, pages, seed), (dir) => measure(`${pages}`, dir, runs)))
+  return text
+}
+
+const head = [
+  '| machine | built pages | runs | fettle build | of it user time | plain build | its user time | time ratio | user time ratio |',
+  '| --- | --: | --: | --: | --: | --: | --: | --: | --: |',
+]
+
+function measure(name: string, dir: string, runs: number): string {
+  const site = join(dir, 'built')
+  // Below our packages, so that its imports are found.
+  const project = resolve('node_modules/.cache/fettle-plain-build')
+  const own: Cost[] = []
+  const plain: Cost[] = []
+  let pages = 0
+  try {
+    for (let run = 0; run < runs; run++) {
+      own.push(timeProcess([process.execPath, 'src/cli/fettle.ts', 'build', dir, '--out', site, '--no-zip', '--no-cache']))
+      rmSync(project, { recursive: true, force: true })
+      pages = writePlainProject(site, project)
+      const built = timeProcess([process.execPath, resolve('node_modules/astro/bin/astro.mjs'), 'build'], project)
+      const searched = timeProcess([resolve('node_modules/.bin/pagefind'), '--site', join(project, 'dist')])
+      plain.push({ timeS: built.timeS + searched.timeS, userS: built.userS + searched.userS })
+    }
+  } finally {
+    rmSync(project, { recursive: true, force: true })
+  }
+  const of = (costs: readonly Cost[]) => [median(costs.map(({ timeS }) => timeS)), median(costs.map(({ userS }) => userS))] as const
+  const [[timeS, userS], [plainTimeS, plainUserS]] = [of(own), of(plain)]
+  const seconds = [timeS, userS, plainTimeS, plainUserS].map((s) => `${s.toFixed(1)} s`)
+  return `| ${[name, pages, runs, ...seconds, (timeS / plainTimeS).toFixed(2), (userS / plainUserS).toFixed(2)].join(' | ')} |`
+}
