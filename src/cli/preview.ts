@@ -1,14 +1,16 @@
-import { createReadStream, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs'
-import { createServer, type ServerResponse } from 'node:http'
+import { createReadStream, mkdtempSync, rmSync } from 'node:fs'
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import { tmpdir } from 'node:os'
-import { extname, join, resolve, sep } from 'node:path'
+import { extname, join } from 'node:path'
+import { keepingMemory } from '../load/memory.ts'
 import { reportText } from '../report/text.ts'
-import { buildSite } from './build-site.ts'
 import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { sharedDir } from './paths.ts'
 import { notBuiltYet, previewScript, previewTail } from './preview-page.ts'
+import { previewSite } from './preview-site.ts'
 import { startProgress } from './progress.ts'
+import { warmUp } from './watch-check.ts'
 import { watchFolders } from './watch-folders.ts'
 
 const types: Readonly<Record<string, string>> = {
@@ -24,15 +26,16 @@ const types: Readonly<Record<string, string>> = {
   '.webp': 'image/webp',
 }
 
-/** Builds, serves on the loopback address alone, and builds again after a change. Runs until it is interrupted. */
+/** Checks and serves on the loopback address alone, and again after each change. Runs until it is interrupted. */
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
   const port = Number(options.get('port') ?? '4600')
   if (!Number.isInteger(port) || port < 0 || port > 65535)
     throw new UsageError(`--port takes a number from 0 to 65535, not \`${options.get('port')}\``)
   const dir = mkdtempSync(join(tmpdir(), 'fettle-preview-'))
-  const site = join(dir, 'site')
   const progress = startProgress()
+  const site = previewSite(dir, progress)
+  const memory = keepingMemory()
   const listeners = new Set<ServerResponse>()
   const script = await previewScript()
   let tail = ''
@@ -41,26 +44,23 @@ export async function run(options: Options): Promise<number> {
     for (const listener of listeners) listener.write('data: checked\n\n')
   }
 
-  const rebuild = async () => {
-    const checked = await checkFolder(folder, options)
+  const renew = async () => {
+    const start = performance.now()
+    const checked = await checkFolder(folder, options, memory)
     const { loaded, machine, findings, accepted } = checked
     const counts = countFindings(findings)
     if (findings.length > 0 || accepted.length > 0) process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
     if (counts.errors > 0 || !machine) {
-      progress.done('the last build without errors is still shown')
+      progress.done('the last state without errors is still shown')
       tell(checked, false)
       return
     }
-    const built = await buildSite({ machine, counts, accepted, outDir: site, zip: false, preview: true, progress })
-    if ('refused' in built) {
-      progress.done(`not built: ${built.refused}`)
-      tell(checked, false)
-      return
-    }
-    tell(checked, true)
+    const refused = await site.show({ machine, counts, accepted })
+    progress.done(refused ? `not shown: ${refused.refused}` : `shown after ${Math.round(performance.now() - start)} ms`)
+    tell(checked, refused === undefined)
   }
 
-  const server = createServer((request, response) => {
+  const answer = async (request: IncomingMessage, response: ServerResponse) => {
     const path = pathOf(request.url ?? '/')
     if (path === undefined) {
       response.writeHead(400, { 'content-type': 'text/plain' }).end('not an address\n')
@@ -77,24 +77,28 @@ export async function run(options: Options): Promise<number> {
       response.writeHead(200, { 'content-type': 'text/javascript', 'cache-control': 'no-store' }).end(script)
       return
     }
-    if (!existsSync(site)) {
-      response.writeHead(200, { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store' }).end(notBuiltYet + tail)
+    const html = (text: string) => response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(text + tail)
+    if (site.isEmpty()) {
+      html(notBuiltYet)
       return
     }
-    const file = resolve(site, `.${path.endsWith('/') ? `${path}index.html` : path}`)
-    if (!file.startsWith(site + sep) || !statSync(file, { throwIfNoEntry: false })?.isFile()) {
-      response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
-      return
+    const found = await site.at(`${path.slice(1)}${path.endsWith('/') ? 'index.html' : ''}`)
+    if (!found) response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
+    else if ('html' in found) html(found.html)
+    else {
+      response.writeHead(200, { 'content-type': types[extname(found.file)] ?? 'application/octet-stream', 'cache-control': 'no-store' })
+      createReadStream(found.file).pipe(response)
     }
-    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store' })
-    if (extname(file) !== '.html') createReadStream(file).pipe(response)
-    else
-      createReadStream(file)
-        .on('end', () => response.end(tail))
-        .pipe(response, { end: false })
+  }
+  const server = createServer((request, response) => {
+    answer(request, response).catch((error: unknown) => {
+      const text = error instanceof Error ? error.message : String(error)
+      progress.done(`${request.url}: ${text}`)
+      response.writeHead(500, { 'content-type': 'text/plain; charset=utf-8' }).end(`this page could not be made: ${text}\n`)
+    })
   })
 
-  await rebuild()
+  await renew()
   const listening = await new Promise<string | undefined>((done) => {
     server.once('error', (error) => done(error.message))
     server.listen(port, '127.0.0.1', () => done(undefined))
@@ -106,11 +110,13 @@ export async function run(options: Options): Promise<number> {
   const address = server.address()
   progress.done(`http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}/  (end with Ctrl+C)`)
 
-  let building = Promise.resolve()
+  let last = Promise.resolve()
   const stopWatching = watchFolders([folder, sharedDir(options)], () => {
-    building = building.then(rebuild).catch((error: unknown) => progress.done(String(error)))
+    last = last.then(renew).catch((error: unknown) => progress.done(String(error)))
   })
-  await new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
+  const interrupted = new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
+  await Promise.race([warmUp(folder, options, memory), interrupted])
+  await interrupted
   stopWatching()
   server.closeAllConnections()
   server.close()

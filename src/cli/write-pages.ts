@@ -6,7 +6,7 @@ import { type Graph, graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { checkLinks, type ReadPage } from '../site/check-links.ts'
-import type { Release } from '../site/handover.ts'
+import type { Release, SiteInput } from '../site/handover.ts'
 import { renderSite } from '../site/run-astro.ts'
 import { planSite, type SitePage } from '../site/site-map.ts'
 import { labelsOf } from '../site/words/labels.ts'
@@ -40,26 +40,41 @@ export async function writePages(
   dir: string,
   onPage?: (page: ReadPage) => Promise<void>,
 ): Promise<WrittenPages | { refused: string }> {
-  // Astro writes its server bundle here and finds its packages from here.
-  const work = join(packageDir, 'node_modules/.cache/fettle', `${machine.file.id}-${process.pid}`)
+  const work = newWorkDir(machine)
   try {
-    const graph = graphOf(machine)
-    const pages = planSite(machine, graph)
-    const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
-    const value = checkValue(inputs)
     progress.step('styles, scripts, drawings and pictures')
     const assets = await writeAssets(machine, dir)
     if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
-    progress.step(`${pages.length} pages`)
-    const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets: assets.version }
-    await renderSite({ machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }, dir, work)
+    const input = siteInput({ machine, counts, accepted, preview }, assets.version)
+    progress.step(`${input.pages.length} pages`)
+    await renderSite(input, dir, work)
     progress.step('links')
     const broken = await checkLinks(dir, onPage)
     if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
-    return { graph, pages, checkValue: value }
+    return { graph: input.graph, pages: input.pages, checkValue: input.release.checkValue }
   } finally {
     rmSync(work, { recursive: true, force: true })
   }
+}
+
+/** What the pages of a checked machine show. */
+export function siteInput({ machine, counts, accepted, preview }: Omit<PagesInput, 'progress'>, assets: string): SiteInput {
+  const graph = graphOf(machine)
+  const pages = planSite(machine, graph)
+  const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
+  const release = { toolVersion: version, checkValue: checkValue(inputs), check: counts, accepted: accepted.map(asTold), assets }
+  return { machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }
+}
+
+let works = 0
+
+/**
+ * Below the packages: Astro writes its server bundle there and finds its packages from there. Another folder each time:
+ * Node takes a bundle at the same address for the one that it has loaded, and that knows the pages of before.
+ */
+export function newWorkDir({ file }: Machine): string {
+  works++
+  return join(packageDir, 'node_modules/.cache/fettle', `${file.id}-${process.pid}-${works}`)
 }
 
 /** As accepted.yaml names its file: what a release tells does not depend on where it was built. */

@@ -3,6 +3,7 @@
 import { measureCheck } from './cost/measure.ts'
 import { measureBuild } from './cost/measure-build.ts'
 import { measurePdf } from './cost/measure-pdf.ts'
+import { measurePreview } from './cost/measure-preview.ts'
 import { measureWatch } from './cost/measure-watch.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
@@ -20,6 +21,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   watch: () => measureWatch(4),
   check: (seed, largest) => measureCheck(seed, largest),
   build: (seed, largest) => measureBuild(seed, largest),
+  preview: (_seed, saves) => measurePreview(Math.min(saves, 1_000)),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.

@@ -1,0 +1,89 @@
+// Run by preview-changes.test.ts as a process of its own, since Astro changes the working directory: what a preview shows
+// after each change, compared with a clean build of the same files. Prints, for each change, the paths that differ.
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, relative } from 'node:path'
+import { buildSite } from '../../src/cli/build-site.ts'
+import { checkFolder, countFindings } from '../../src/cli/load.ts'
+import { parseOptions } from '../../src/cli/options.ts'
+import { type PreviewSite, previewSite, type Shown } from '../../src/cli/preview-site.ts'
+import { keepingMemory, type Memory, noMemory } from '../../src/load/memory.ts'
+import { graphOf } from '../../src/model/graph.ts'
+import { planSite } from '../../src/site/site-map.ts'
+
+const dir = mkdtempSync(join(tmpdir(), 'fettle-'))
+const machine = join(dir, 'machine')
+const shared = join(dir, 'content')
+cpSync('tests/fixtures/sound-machine', machine, { recursive: true })
+cpSync('content', shared, { recursive: true })
+
+const edit = (path: string, was: string, is: string) => () => {
+  const text = readFileSync(join(dir, path), 'utf8')
+  if (!text.includes(was)) throw new Error(`${path} does not hold ${was}`)
+  writeFileSync(join(dir, path), text.replace(was, is))
+}
+
+const changes: readonly (readonly [what: string, change: () => void])[] = [
+  ['a text', edit('machine/pages/front/use.mdx', 'holds a crate', 'holds one crate')],
+  ['a title that others show', edit('machine/pages/front/use.mdx', 'title: Intended use', 'title: What it is for')],
+  ['a caution that others include', edit('machine/pages/cautions/crush.mdx', 'closes with 5 kN', 'closes with 6 kN')],
+  ['a translation', edit('machine/pages/front/care.es.mdx', 'paño seco', 'paño limpio')],
+  ['a device', edit('machine/data/devices.csv', 'Clamp pressure', 'Pressure of the clamp')],
+  ['an alarm more', edit('machine/data/alarms.csv', 'PS-101\n', 'PS-101\nA02,Supply pressure low,stop,press,PS-102\n')],
+  ['a drawing', edit('machine/drawings/E-1.1.svg', 'x="10" y="60"', 'x="30" y="60"')],
+  ['a page more', () => writeFileSync(join(machine, 'pages/front/more.mdx'), '---\ntitle: More\n---\nSee [use](front/use).\n')],
+  ['a page less', () => rmSync(join(machine, 'pages/front/more.mdx'))],
+  ['the revision', edit('machine/machine.yaml', 'revision: A', 'revision: B')],
+  ['an option', edit('machine/machine.yaml', "serial: '001', fitted: [fan]", "serial: '001', fitted: []")],
+  ['a word that all machines share', edit('content/glossary.yaml', 'It has no moving part', 'Nothing in it moves')],
+]
+
+const options = parseOptions([machine, '--shared', shared], {
+  summary: '',
+  words: ['<folder>'],
+  options: { shared: { value: '<folder>', help: '' }, serial: { value: '<no>', help: '' }, 'no-cache': { help: '' } },
+})
+const quiet = { step: () => undefined, done: () => undefined }
+
+async function checkedWith(memory: Memory): Promise<Shown> {
+  const { machine: checked, findings, accepted } = await checkFolder(machine, options, memory)
+  const counts = countFindings(findings)
+  if (!checked || counts.errors > 0) throw new Error(JSON.stringify(findings, null, 1))
+  return { machine: checked, counts, accepted }
+}
+
+async function textAt(preview: PreviewSite, path: string): Promise<string | undefined> {
+  const found = await preview.at(path)
+  return found && ('html' in found ? found.html : readFileSync(found.file, 'latin1'))
+}
+
+try {
+  const previewDir = join(dir, 'preview')
+  mkdirSync(previewDir)
+  const preview = previewSite(previewDir, quiet)
+  const memory = keepingMemory()
+  await preview.show(await checkedWith(memory))
+  for (const [index, [what, change]] of changes.entries()) {
+    change()
+    const refused = await preview.show(await checkedWith(memory))
+    if (refused) throw new Error(refused.refused)
+    // Pages first, since a clean build hands its own machine over; the files that only a whole build has after the last change.
+    const { machine: now } = await checkedWith(memory)
+    const shown = new Map<string, string | undefined>()
+    for (const { path } of planSite(now, graphOf(now))) shown.set(path, await textAt(preview, path))
+    const clean = join(dir, 'clean')
+    await buildSite({ ...(await checkedWith(noMemory)), outDir: clean, zip: false, preview: true, progress: quiet })
+    const files = readdirSync(clean, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
+    const paths = files.map((entry) => relative(clean, join(entry.parentPath, entry.name)))
+    const compared = index === changes.length - 1 ? paths : paths.filter((path) => /\.html$|^(assets|sheets|images)\//.test(path))
+    const differ: string[] = []
+    for (const path of compared) {
+      const html = path.endsWith('.html')
+      const text = html ? shown.get(path) : await textAt(preview, path)
+      if (text !== readFileSync(join(clean, path), html ? 'utf8' : 'latin1')) differ.push(path)
+    }
+    process.stdout.write(`${JSON.stringify({ what, compared: compared.length, pages: shown.size, differ })}\n`)
+  }
+} finally {
+  rmSync(dir, { recursive: true, force: true })
+}
