@@ -23,6 +23,8 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   build: (seed, largest) => measureBuild(seed, largest),
   preview: (_seed, saves) => measurePreview(Math.min(saves, 1_000)),
   // It alone needs a browser.
+  search: async (_seed, largest) => (await import('./search/measure-search.ts')).measureSearch(largest),
+  // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.
   panel: async () => (await import('./panel/measure-panel.ts')).measurePanel(),

@@ -5,6 +5,7 @@ import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
 import { about, median } from './about.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { plotSvg } from './plot.ts'
 import { type Cost, timeProcess } from './time-process.ts'
 
 /** Written pages of the generated machines, with how often each is built. */
@@ -14,6 +15,7 @@ const sizes = [
 ] as const
 
 const resultFile = 'tests/bench/results/build.md'
+const plotFile = 'tests/bench/results/build.svg'
 
 /**
  * The whole process `fettle build` over the example and generated machines of up to so many written pages, in turn with
@@ -22,12 +24,18 @@ const resultFile = 'tests/bench/results/build.md'
 export async function measureBuild(seed: number, largest: number): Promise<string> {
   const example = readFiles('example-machine', 'content')
   const own = new Map([...example].filter(([path]) => !path.startsWith('content/')))
-  const rows: string[] = []
-  const add = (row: string) => {
-    rows.push(row)
-    const text = [about(seed), '', ...head, ...rows, ''].join('\n')
+  const measured: Measured[] = []
+  // After each machine: whoever stops a long run keeps what it has measured.
+  const add = (more: Measured) => {
+    measured.push(more)
+    const text = [about(seed), '', ...head, ...measured.map(rowOf), ''].join('\n')
     mkdirSync('tests/bench/results', { recursive: true })
     writeFileSync(resultFile, `# What a build costs\n\n${text}`)
+    const series = (['own', 'plain'] as const).map((of) => ({
+      name: of === 'own' ? 'fettle build' : 'plain build',
+      points: measured.map((it) => [it.pages, median(it[of].map(({ timeS }) => timeS))] as const),
+    }))
+    writeFileSync(plotFile, plotSvg('fettle build, and a plain build of the same words', 'time, s', series))
     return text
   }
   let text = add(await inTemporaryFolder(own, (dir) => measure('example', dir, 3)))
@@ -36,12 +44,20 @@ export async function measureBuild(seed: number, largest: number): Promise<strin
   return text
 }
 
+interface Measured {
+  name: string
+  /** Of the built site. */
+  pages: number
+  own: readonly Cost[]
+  plain: readonly Cost[]
+}
+
 const head = [
   '| machine | built pages | runs | fettle build | of it user time | plain build | its user time | time ratio | user time ratio |',
   '| --- | --: | --: | --: | --: | --: | --: | --: | --: |',
 ]
 
-function measure(name: string, dir: string, runs: number): string {
+function measure(name: string, dir: string, runs: number): Measured {
   const site = join(dir, 'built')
   // Below our packages, so that its imports are found.
   const project = resolve('node_modules/.cache/fettle-plain-build')
@@ -60,8 +76,12 @@ function measure(name: string, dir: string, runs: number): string {
   } finally {
     rmSync(project, { recursive: true, force: true })
   }
+  return { name, pages, own, plain }
+}
+
+function rowOf({ name, pages, own, plain }: Measured): string {
   const of = (costs: readonly Cost[]) => [median(costs.map(({ timeS }) => timeS)), median(costs.map(({ userS }) => userS))] as const
   const [[timeS, userS], [plainTimeS, plainUserS]] = [of(own), of(plain)]
   const seconds = [timeS, userS, plainTimeS, plainUserS].map((s) => `${s.toFixed(1)} s`)
-  return `| ${[name, pages, runs, ...seconds, (timeS / plainTimeS).toFixed(2), (userS / plainUserS).toFixed(2)].join(' | ')} |`
+  return `| ${[name, pages, own.length, ...seconds, (timeS / plainTimeS).toFixed(2), (userS / plainUserS).toFixed(2)].join(' | ')} |`
 }

@@ -3,6 +3,7 @@ import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
 import { about, median } from './about.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { plotSvg, type Series } from './plot.ts'
 import { type Run, tryCheck } from './run-check.ts'
 
 /** Sizes in pages, with how often each is checked: a large machine takes minutes. */
@@ -13,8 +14,9 @@ const sizes = [
   { pages: 10_000, runs: 1 },
 ] as const
 
-/** Where the last results stand. */
+/** Where the last results stand, and the user time against the pages. */
 const resultFile = 'tests/bench/results/check.md'
+const plotFile = 'tests/bench/results/check.svg'
 
 interface Measured {
   name: string
@@ -35,6 +37,7 @@ export async function measureCheck(seed: number, largest: number): Promise<strin
     const text = [`${about(seed)} Medians of whole processes; \`anew\` is \`--no-cache\`.`, '', ...table(measured), ''].join('\n')
     mkdirSync('tests/bench/results', { recursive: true })
     writeFileSync(resultFile, `# What a check costs\n\n${text}`)
+    writeFileSync(plotFile, plotSvg('fettle check', 'user time, s', seriesOf(measured)))
     return text
   }
   let text = add(await inTemporaryFolder(own, (dir) => measure('example', dir, 7)))
@@ -71,6 +74,18 @@ function rowOf({ name, runs }: Measured): string {
   const [userS, timeS, peakMb] = [medianOf(whole, 'userS'), medianOf(whole, 'timeS'), medianOf(whole, 'peakMb')]
   const cells = [`${userS.toFixed(2)} s`, `${timeS.toFixed(2)} s`, `${peakMb.toFixed(0)} MB`, `${((userS * 1000) / pages).toFixed(2)} ms`]
   return `| ${[name, pages, devices, runs.length, ...cells, errors + warnings + notes].join(' | ')} |`
+}
+
+/** User time anew and unchanged. What ran out of memory has no point. */
+function seriesOf(measured: readonly Measured[]): Series[] {
+  return ['anew', 'unchanged'].map((name) => ({
+    name,
+    points: measured.flatMap(({ name: its, runs }) => {
+      const whole = runs.flatMap((run) => run ?? [])
+      const [first] = whole
+      return first && its.endsWith(`, ${name}`) ? [[first.summary.pages, medianOf(whole, 'userS')] as const] : []
+    }),
+  }))
 }
 
 const medianOf = (runs: readonly Run[], of: 'userS' | 'timeS' | 'peakMb') => median(runs.map((run) => run[of]))
