@@ -107,14 +107,17 @@ function noSheetOf(tag: string, { devices }: PrintInput['machine']): string {
   return devices.some((device) => device.tag.value === tag) ? `nothing is measured at \`${tag}\`` : `no device has the tag \`${tag}\``
 }
 
-/** Prints a sheet, and a longer one once more in less room: what takes no page less keeps its room. */
+/** Prints a sheet, and a longer one again in less room until it fits: what takes no page less keeps its room. */
 async function printSheet(htmlOf: Sheet['html'], most: number, print: Printer['print']): Promise<Print & { html: string }> {
-  const html = htmlOf(false)
-  const printed = await print(html)
-  if (printed.total <= most) return { ...printed, html }
-  const denseHtml = htmlOf(true)
-  const dense = await print(denseHtml)
-  return dense.total < printed.total ? { ...dense, html: denseHtml } : { ...printed, html }
+  const usual = htmlOf('usual')
+  let shortest = { ...(await print(usual)), html: usual }
+  for (const room of ['little', 'least'] as const) {
+    if (shortest.total <= most) break
+    const html = htmlOf(room)
+    const printed = await print(html)
+    if (printed.total < shortest.total) shortest = { ...printed, html }
+  }
+  return shortest
 }
 
 function save(path: string, pdf: Uint8Array, date: string): void {

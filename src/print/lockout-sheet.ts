@@ -11,6 +11,7 @@ import {
   type HtmlElement,
   hasClass,
   moveChildren,
+  prepend,
   setAttribute,
   textOf,
 } from './html-tree.ts'
@@ -39,6 +40,7 @@ function tightenBoard(main: HtmlElement): void {
     }
     for (const point of elementsIn(source)) {
       if (!hasClass(point, 'point')) continue
+      tickFirst(point)
       const number = firstWithClass(point, 'point-number')
       if (number && shown.has(textOf(number))) sayAgain(point)
       else if (number) shown.add(textOf(number))
@@ -56,6 +58,14 @@ function keepStored(source: HtmlElement, rest: HtmlElement): void {
   if (!name || !value || !said) return
   detach(value)
   append(said, element('span', { class: 'stored-said' }, ` ${textOf(name)}: `, value, textOf(value).endsWith('.') ? '' : '.'))
+}
+
+/** The box to tick stands before the number, as that of a step does, so that the words have the whole width below it. */
+function tickFirst(point: HtmlElement): void {
+  const tick = firstWithClass(point, 'point-tick')
+  if (!tick) return
+  detach(tick)
+  prepend(point, tick)
 }
 
 /** A point that cuts off a second source is described and ticked once: here stand its number, device and position. */
@@ -81,13 +91,24 @@ function groupMessages(part: HtmlElement): void {
   let last: HtmlElement | undefined
   for (const it of messagesAndWords(part)) {
     if (!hasClass(it, 'safety') || !firstWithClass(it, 'safety-word')) last = undefined
-    else if (last && attribute(last, 'class') === attribute(it, 'class') && last.parentNode === it.parentNode) {
+    else if (last && attribute(last, 'class')?.replace(' safety-several', '') === attribute(it, 'class') && last.parentNode === it.parentNode) {
+      leadWithWord(last)
       const word = firstWithClass(it, 'safety-word')
       if (word) detach(word)
       moveChildren(it, last)
       detach(it)
     } else last = it
   }
+}
+
+/** Messages that run over to the next column have their word there too: it is laid out as the head of a table. */
+function leadWithWord(message: HtmlElement): void {
+  if (hasClass(message, 'safety-several')) return
+  const word = firstWithClass(message, 'safety-word')
+  if (!word) return
+  setAttribute(message, 'class', `${attribute(message, 'class')} safety-several`)
+  detach(word)
+  prepend(message, element('div', { class: 'safety-lead' }, word))
 }
 
 /** An included message lies in a box of its own; without it the messages are neighbours. */

@@ -23,6 +23,11 @@ import { qrSvg } from './qr-svg.ts'
 import { takePage } from './taken-page.ts'
 import type { PrintWords } from './words/print-words.ts'
 
+/** Room between the lines of a sheet and round them. */
+export type Room = 'usual' | 'little' | 'least'
+
+const roomClasses: Readonly<Record<Room, string>> = { usual: '', little: ' dense', least: ' dense densest' }
+
 export interface SheetInput {
   path: string
   html: string
@@ -34,8 +39,7 @@ export interface SheetInput {
   paper: Paper
   styles: string
   lists: ReadonlySet<string>
-  /** With less room between the lines. */
-  isDense: boolean
+  room: Room
 }
 
 /** One page of the site as a document of its own: a sheet for a door, a folder, a hand. Its links are text. */
@@ -49,7 +53,10 @@ export function sheetHtml(input: SheetInput): string {
   const heading = takeHeading(page.main)
   const article = element('article', { class: `sheet-page kind-${page.kind}`, id: page.key })
   moveChildren(page.main, article)
-  const styles = pageRules([{ name: 'sheet', head: page.title, sheet: true }], facts, input.paper, { pageOf: words.pageOf, names })
+  const styles = pageRules([{ name: 'sheet', head: page.title, sheet: true, dense: input.room !== 'usual' }], facts, input.paper, {
+    pageOf: words.pageOf,
+    names,
+  })
   const said = [
     [facts.name, facts.model],
     [names.serial, facts.serial],
@@ -66,7 +73,7 @@ export function sheetHtml(input: SheetInput): string {
     language: facts.language,
     title: `${page.title}, ${facts.name} ${facts.model} ${facts.serial}, ${names.revision} ${facts.revision}`,
     styles: `${input.styles}\n${styles}`,
-    body: `<div class="sheet-of${input.isDense ? ' dense' : ''}">${isInColumns ? '' : head}${writeElement(article)}</div>`,
+    body: `<div class="sheet-of${roomClasses[input.room]}">${isInColumns ? '' : head}${writeElement(article)}</div>`,
     ids: [page.key],
   })
 }

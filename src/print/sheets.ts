@@ -6,7 +6,7 @@ import { fill } from '../site/words/fill.ts'
 import { planningWords } from '../site/words/planning.ts'
 import { checkoutPage } from './checkout-page.ts'
 import { factsOf, type PrintInput, partsHtml } from './machine-book.ts'
-import { sheetHtml } from './sheet.ts'
+import { type Room, sheetHtml } from './sheet.ts'
 import { signOffPage } from './sign-off-page.ts'
 
 export type SheetKind = 'lockout' | 'lesson' | 'alarms' | 'parts' | 'set-up' | 'checkout' | 'sign-off'
@@ -16,8 +16,8 @@ export interface Sheet {
   name: string
   /** Pages that it should take at most. */
   most: number
-  /** The document. A sheet that takes more pages is tried once more with less room between its lines. */
-  html(isDense: boolean): string
+  /** The document. A sheet that takes more pages is tried again with less room. */
+  html(room: Room): string
 }
 
 /** The sheets of a kind: one for each lockout, lesson, alarm, product, role or device with something to measure, one for all parts. `tag`: of that device alone. */
@@ -33,7 +33,7 @@ export function sheetsOf(input: PrintInput, kind: SheetKind, tag?: string): Shee
     const sheet: Sheet = {
       name,
       most,
-      html: (isDense) => sheetHtml({ path, html, lookUp, facts, names: labels, words, paper, styles, lists, isDense }),
+      html: (room) => sheetHtml({ path, html, lookUp, facts, names: labels, words, paper, styles, lists, room }),
     }
     return [sheet]
   })

@@ -95,10 +95,13 @@ describe('the lockouts of the example machine', () => {
 
   test('are a file each, named as their page', () => expect(readdirSync(first).sort()).toEqual(numbers.map((number) => `lockout-lo-${number}.pdf`)))
 
-  test.each(['a4', 'letter'])(
-    'take two pages at most on %s, with no letter below 9 pt but in the drawing of the plan',
-    async (paper) => {
-      const out = paper === 'a4' ? first : await print(paper, '--what', 'lockout', '--paper', paper)
+  test.each(['en', 'es'].flatMap((language) => ['a4', 'letter'].map((paper) => [language, paper] as const)))(
+    'take two pages at most in %s on %s, with no letter below 9 pt but in the drawing of the plan',
+    async (language, paper) => {
+      const out =
+        paper === 'a4' && language === 'en'
+          ? first
+          : await print(`${language}-${paper}`, '--what', 'lockout', '--paper', paper, '--language', language)
       for (const name of readdirSync(out)) {
         const { texts, letterPt } = await printedLinks(pdfOf(out, name))
         expect([name, texts.length]).toEqual([name, 2])

@@ -46,11 +46,14 @@ test('messages of one word that follow one another stand under it once, in their
     `<div class="lockout-before">${message('danger', 'a')}${message('warning', 'b')}${message('warning', 'c')}<p>d</p>${message('warning', 'e')}</div>`,
   )
   expect(plain(html)).toBe('danger a warning b c d warning e')
+  // Only messages of which several have one word can be parted from it, and have it again in the next column.
+  expect(html.match(/<aside class="[^"]*safety-several"><div class="safety-lead"><p class="safety-word">[^<]*/g)?.map(plain)).toEqual(['warning'])
 })
 
-test('a point of two sources is described and ticked once', () => {
+test('a point of two sources is described and ticked once, with the box before its number', () => {
   const source = `<li class="source"><header class="source-head"><p>400 V</p></header><ul><li class="point"><span class="point-number">E1</span><div class="point-what"><p><a class="label">Q1</a> <span>Cabinet</span></p><p>Set to <b class="position">OFF</b> · Lock with: <span>padlock</span></p></div><label class="point-tick"><input type="checkbox"></label></li></ul><dl class="source-rest"><div class="stored"><dt>Stored energy</dt><dd><b>5 J</b></dd></div><div><dt>Prove it</dt><dd>Measure</dd></div></dl></li>`
   const html = tightened(source + source)
   expect(plain(html)).toBe('400 V Stored energy: 5 J . E1 Q1 Cabinet Set to OFF · Lock with: padlock 400 V Stored energy: 5 J . E1 Q1 Set to OFF')
   expect(html.split('<input').length - 1).toBe(1)
+  expect(html.indexOf('<input')).toBeLessThan(html.indexOf('E1'))
 })
