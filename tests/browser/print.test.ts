@@ -167,6 +167,13 @@ describe('sheets for a hand or a folder', () => {
       expect(text).toContain(line)
   }, 300_000)
 
+  test('the record of a guard door, with two channels and a lock, takes one page in the longer language on the shorter paper', async () => {
+    const out = await print('guard', '--what', 'checkout', '--tag', 'GLS221', '--language', 'es', '--paper', 'letter')
+    const { pages, text, leastPt, qr } = await read(out, 'checkout-GLS221.pdf')
+    expect([pages, leastPt, qr]).toEqual([1, 9, 'GLS221'])
+    for (const said of ['channel-1', 'channel-2', 'unlock', 'Q_UnlockLift', 'resistencia de la bobina', 'Firma']) expect(text).toContain(said)
+  }, 300_000)
+
   test('every recovery card takes one page, and its QR code finds the alarm', async () => {
     const out = await print('alarms', '--what', 'alarms', '--paper', 'letter')
     expect(readdirSync(out).length).toBeGreaterThan(10)
