@@ -1,5 +1,6 @@
 import { attribute, classesOf, elementsIn, firstElement, fullName, type HtmlElement, parsePage, setAttribute, textOf } from './html-tree.ts'
 import { leaveOutScreenOnly } from './screen-only.ts'
+import { letWideHeadsBreak } from './wide-heads.ts'
 
 /** The main part of a page of the site, ready to stand among others in one document. */
 export interface TakenPage {
@@ -24,6 +25,7 @@ export function takePage(path: string, text: string, key: string, lists: Readonl
   const title = firstElement(document, ({ tagName }) => tagName === 'title')
   if (!main || !body || !title) throw new Error(`${path} has no main part`)
   leaveOutScreenOnly(main, lists)
+  letWideHeadsBreak(main)
   const ids = prefixIds(main, key)
   const kind = classesOf(body).find((name) => name.startsWith('kind-'))
   return { path, key, kind: kind?.slice('kind-'.length) ?? 'page', title: withoutMachine(textOf(title)), main, ids }

@@ -1,11 +1,11 @@
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
+import { type Letters, printedLetters } from './printed-letters.ts'
 
 let example: BuiltExample
 let browser: Browser
@@ -18,32 +18,13 @@ afterAll(async () => {
   example?.remove()
 })
 
-interface Letters {
-  text: string
-  pt: number
-  y: number
-}
-
 /** What the browser prints of a page, sheet by sheet. */
 async function printed(address: string, format: 'A4' | 'Letter'): Promise<Letters[][]> {
   const page = await browser.newPage({ viewport: { width: 1024, height: 768 } })
   await page.goto(pathToFileURL(join(example.dir, address.split('?')[0] ?? '')).href)
   const bytes = await page.pdf({ format })
   await page.close()
-  const pdf = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise
-  const sheets: Letters[][] = []
-  for (let number = 1; number <= pdf.numPages; number++) {
-    const { items } = await (await pdf.getPage(number)).getTextContent()
-    sheets.push(
-      items.flatMap((item) =>
-        'str' in item && item.str.trim() !== ''
-          ? [{ text: item.str.trim(), pt: Math.round(item.height * 10) / 10, y: item.transform[5] as number }]
-          : [],
-      ),
-    )
-  }
-  await pdf.loadingTask.destroy()
-  return sheets
+  return printedLetters(bytes)
 }
 
 const signalWords = new Set(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])

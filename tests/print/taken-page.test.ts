@@ -26,6 +26,15 @@ test('a list that the index takes the place of is left out by its heading', () =
 test('what is folded is open', () =>
   expect(taken('<details><summary>a</summary>b</details>')).toBe('<main><details open=""><summary>a</summary>b</details></main>'))
 
+test.each([
+  ['stand side by side on a page stay whole', 'Quantity', ''],
+  ['are wider than a page may break', 'Fördergurtüberwachung', ' class="wide-heads"'],
+  ['have a place to break at stay whole', 'Förder-gurt-überwachung', ''],
+])('heads of a table that %s', (_, head, attributes) => {
+  const table = `<tbody><tr>${`<th>${head}</th>`.repeat(5)}</tr></tbody></table>`
+  expect(taken(`<table>${table}`)).toBe(`<main><table${attributes}>${table}</main>`)
+})
+
 test('a picture is loaded before anybody scrolls to it', () =>
   expect(taken('<img src="a.svg" loading="lazy">')).toBe('<main><img src="a.svg"></main>'))
 
