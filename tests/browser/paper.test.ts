@@ -1,11 +1,12 @@
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import type { Browser } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type BuiltExample, buildExample } from './build-example.ts'
 import { launchChromium } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
 import { type Letters, printedLetters } from './printed-letters.ts'
+import { splitParts } from './split-parts.ts'
 
 let example: BuiltExample
 let browser: Browser
@@ -18,14 +19,28 @@ afterAll(async () => {
   example?.remove()
 })
 
-/** What the browser prints of a page, sheet by sheet. */
-async function printed(address: string, format: 'A4' | 'Letter'): Promise<Letters[][]> {
+async function withPage<T>(address: string, use: (page: Page) => Promise<T>): Promise<T> {
   const page = await browser.newPage({ viewport: { width: 1024, height: 768 } })
   await page.goto(pathToFileURL(join(example.dir, address.split('?')[0] ?? '')).href)
-  const bytes = await page.pdf({ format })
+  const made = await use(page)
   await page.close()
-  return printedLetters(bytes)
+  return made
 }
+
+/** What the browser prints of a page, sheet by sheet. */
+const printed = (address: string, format: 'A4' | 'Letter'): Promise<Letters[][]> =>
+  withPage(address, async (page) => printedLetters(await page.pdf({ format })))
+
+/** Pages with many steps or messages. */
+const pagesOfSteps = [
+  ...['a lockout', 'a short lockout'].map((name, index) => [name, `lockout/lo-${index + 1}.html`] as const),
+  ['a procedure', 'procedures/set-up-crate-format.html'],
+  ['a procedure with outputs', 'procedures/pusher-wear.html'],
+  ['an alarm', 'alarms/A0103.html'],
+  ['a lesson', 'checks/check-inductive/PRS204.html'],
+  ['a set-up', 'set-up/C4320.html'],
+  ['a chapter of messages', 'front/safety.html'],
+] as const
 
 const signalWords = new Set(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])
 
@@ -50,6 +65,12 @@ describe.each(['A4', 'Letter'] as const)('printed from the browser on %s', (form
     },
   )
 
+  test.each(pagesOfSteps)('%s has each step, message, source and point whole on a sheet', async (_, address) => {
+    const { printed, split } = await withPage(address, (page) => splitParts(page, format))
+    expect(printed).toBeGreaterThan(3)
+    expect(split).toEqual([])
+  })
+
   test('a device has on paper what it should read, which is folded on the screen', async () => {
     const text = (await printed('tags/PRS204.html', format))
       .flat()
@@ -60,4 +81,12 @@ describe.each(['A4', 'Letter'] as const)('printed from the browser on %s', (form
     expect(text.split('Likely fault and next step').length - 1).toBeGreaterThan(1)
     expect(text).toContain('input terminal to 0 V of the card')
   })
+})
+
+test('without the rules of print.css steps are split, and the reading back finds it', async () => {
+  const { split } = await withPage('lockout/lo-1.html', async (page) => {
+    await page.addStyleTag({ content: '@media print { .route-step, .safety, .source, .point { break-inside: auto !important; } }' })
+    return splitParts(page, 'A4')
+  })
+  expect(split).not.toEqual([])
 })
