@@ -47,6 +47,7 @@ export const commands: Readonly<Record<string, Command>> = {
       tag: { value: 'tag', help: 'with --what checkout: the record of this device alone' },
       language: { value: 'code', help: 'language of the text (default: the source language)' },
       paper: { value: 'size', oneOf: ['a4', 'letter'], help: 'a4 (default) or letter' },
+      drawings: { value: 'how', oneOf: ['turned', 'folded'], help: 'of a book: turned on its paper (default), or on A3 or 11 × 17 in, to be folded' },
       out: { value: 'file or folder', help: 'where the PDF goes, of sheets a folder (default: in dist/)' },
       serial,
       shared,

@@ -22,6 +22,7 @@ import { unspokenLanguages, writePages } from './write-pages.ts'
 export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
   if (options.has('tag') && options.get('what') !== 'checkout') throw new UsageError('--tag goes with --what checkout alone')
+  if (options.has('drawings') && (options.get('what') ?? 'book') !== 'book') throw new UsageError('--drawings goes with the book alone')
   const progress = startProgress()
   const sound = await machineToBuild(folder, options, progress, 'not printed: the pages do not agree with the machine')
   if (!sound) return 1
@@ -46,6 +47,7 @@ export async function run(options: Options): Promise<number> {
       labels,
       words,
       paper: options.get('paper') === 'letter' ? 'letter' : 'a4',
+      drawings: options.get('drawings') === 'folded' ? 'folded' : 'turned',
       checkValue: written.checkValue,
       styles: ['book.css', 'sheet.css']
         .map((name) => readFileSync(fileURLToPath(new URL(`../site/styles/${name}`, import.meta.url)), 'utf8'))

@@ -4,7 +4,7 @@ import { type ChapterInput, chaptersHtml, contentsOf, pageStylesOf, takeChapters
 import { documentHtml } from './document.ts'
 import { type ContentsEntry, contentsHtml, coverHtml } from './front-matter.ts'
 import { type Mention, type RowTarget, rewriteLinks, targetId } from './links.ts'
-import { type Paper, pageRules } from './page-boxes.ts'
+import { type DrawingPaper, drawingHeightMm, type Paper, pageRules } from './page-boxes.ts'
 import { type PageNumbers, writePageNumbers } from './page-numbers.ts'
 import type { PrintWords } from './words/print-words.ts'
 
@@ -29,6 +29,7 @@ export interface BookInput {
   names: FactNames
   words: PrintWords
   paper: Paper
+  drawings: DrawingPaper
   /** Headings of lists of links that the index takes the place of. */
   lists: ReadonlySet<string>
   /** Styles besides those of the site. */
@@ -80,7 +81,8 @@ export function composeBook(input: BookInput): Book {
     ]),
   ]
   const frontHead = [{ name: 'cover' }, { name: 'front', head: words.contents }, { name: 'back', head: '' }]
-  const styles = `${input.styles}\n${pageRules([...frontHead, ...pageStylesOf(chapters)], facts, input.paper, { pageOf: words.pageOf, names })}`
+  const pages = pageRules([...frontHead, ...pageStylesOf(chapters, input.drawings)], facts, input.paper, { pageOf: words.pageOf, names })
+  const styles = `${input.styles}\n${pages}\n.chapter-sheets{--drawing-height:${drawingHeightMm(input.paper, input.drawings)}mm}`
   const front = coverHtml(facts, names, words.language) + contentsHtml(words.contents, contents)
   return {
     ids,

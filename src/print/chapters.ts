@@ -2,7 +2,7 @@ import { numberFigures } from './figures.ts'
 import type { ContentsEntry } from './front-matter.ts'
 import { joinNameAndHeading, lowerHeadings, numberHeadings } from './headings.ts'
 import { append, element, type HtmlElement, moveChildren, writeElement } from './html-tree.ts'
-import type { PageStyle } from './page-boxes.ts'
+import type { DrawingPaper, PageStyle } from './page-boxes.ts'
 import { type TakenPage, takePage } from './taken-page.ts'
 import type { PrintWords } from './words/print-words.ts'
 
@@ -75,11 +75,12 @@ export function contentsOf(chapters: readonly Chapter[]): ContentsEntry[] {
 }
 
 /** A kind of pages for each chapter, with its heading above the text. */
-export function pageStylesOf(chapters: readonly Chapter[]): PageStyle[] {
+export function pageStylesOf(chapters: readonly Chapter[], drawings: DrawingPaper): PageStyle[] {
   return chapters.map(({ key, number, said, layout }) => ({
     name: key,
     head: `${number} ${said}`,
     landscape: layout === 'sheets',
+    folded: layout === 'sheets' && drawings === 'folded',
     narrow: layout === 'narrow',
   }))
 }

@@ -8,7 +8,7 @@ import { type Labels, languageName } from '../site/words/labels.ts'
 import { type Book, type BookInput, composeBook, type Indexed } from './book.ts'
 import type { BookFacts } from './book-facts.ts'
 import { type PlannedChapter, planBook, safetyPages } from './book-plan.ts'
-import type { Paper } from './page-boxes.ts'
+import type { DrawingPaper, Paper } from './page-boxes.ts'
 import { partsPage } from './parts-page.ts'
 import type { PrintWords } from './words/print-words.ts'
 
@@ -19,6 +19,7 @@ export interface PrintInput {
   labels: Labels
   words: PrintWords
   paper: Paper
+  drawings: DrawingPaper
   checkValue: string
   /** Styles besides those of the site. */
   styles: string
@@ -65,6 +66,7 @@ export function machineBook(input: PrintInput, what: 'book' | 'safety'): Book {
     names: labels,
     words,
     paper: input.paper,
+    drawings: input.drawings,
     styles: input.styles,
     lists: new Set([labels.usedAlsoOn, labels.devicesOnSheet]),
     whole: what === 'book',

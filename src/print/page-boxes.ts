@@ -2,8 +2,24 @@ import type { BookFacts, FactNames } from './book-facts.ts'
 
 export type Paper = 'a4' | 'letter'
 
+/** How a book has its drawings: turned on its own paper, or on paper of twice the size, which is folded into it. */
+export type DrawingPaper = 'turned' | 'folded'
+
 /** Sheet sizes as CSS names them. */
-export const sheetSize: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'letter' }
+const sheetSize: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'letter' }
+const foldedSize: Readonly<Record<Paper, string>> = { a4: 'A3', letter: 'ledger' }
+
+/** Height of a sheet that lies on its long side, in mm. Sources: ISO 216:2007; ANSI/ASME Y14.1-2020, sizes A and B. */
+const turnedHeightMm: Readonly<Record<DrawingPaper, Readonly<Record<Paper, number>>>> = {
+  turned: { a4: 210, letter: 215.9 },
+  folded: { a4: 297, letter: 279.4 },
+}
+
+/** Margins above and below, and the name of the drawing, which may take two lines beside the heading of its chapter. */
+const besideDrawingMm = 27 + 14.5
+
+/** Height that a drawing may have on its sheet. One that is higher goes on over the next, and Chromium makes all text of the book smaller. */
+export const drawingHeightMm = (paper: Paper, drawings: DrawingPaper) => turnedHeightMm[drawings][paper] - besideDrawingMm
 
 export interface PageStyle {
   /** CSS name of the pages: letters and digits. */
@@ -11,6 +27,8 @@ export interface PageStyle {
   /** Running head; a page without it has nothing round its text. */
   head?: string
   landscape?: boolean
+  /** On paper of twice the size. */
+  folded?: boolean
   /** Little room round what is made for a few pages. */
   narrow?: boolean
   /** A sheet of its own, whose head says what it is: less still, and letters as large as its text. */
@@ -34,7 +52,7 @@ export function pageRules(styles: readonly PageStyle[], facts: BookFacts, paper:
   const machine = `${facts.name} · ${facts.model} · ${names.serial} ${facts.serial}`
   const issue = `${facts.document} · ${names.revision} ${facts.revision} · ${facts.date}`
   return styles
-    .map(({ name, head, landscape, narrow, sheet, dense }) => {
+    .map(({ name, head, landscape, folded, narrow, sheet, dense }) => {
       const boxes =
         head === undefined
           ? []
@@ -45,7 +63,7 @@ export function pageRules(styles: readonly PageStyle[], facts: BookFacts, paper:
               ['bottom-center', cssString(facts.demonstration ?? '')],
               ['bottom-right', pageOf(words.pageOf)],
             ]
-      const size = `${sheetSize[paper]} ${landscape ? 'landscape' : 'portrait'}`
+      const size = `${(folded ? foldedSize : sheetSize)[paper]} ${landscape ? 'landscape' : 'portrait'}`
       const margin = landscape ? '14mm 12mm 13mm' : dense ? '7.5mm 6.5mm' : sheet ? '8.5mm 7.5mm' : narrow ? '13mm 11mm 12mm' : '18mm 17mm 17mm 20mm'
       return `@page ${name}{size:${size};margin:${margin};${boxes.map(([box, content]) => `@${box}{content:${content};${type(sheet ? 9 : 7)}}`).join('')}}`
     })

@@ -35,24 +35,20 @@ ${table(['First', 'Second'], rows)}
 
 let folder: string
 let printed: PrintedPages
+
+async function print(...options: string[]): Promise<PrintedPages> {
+  const out = join(folder, 'book.pdf')
+  const { code, stdout, stderr } = await runFettle(['print', join(folder, 'machine'), '--shared', join(folder, 'content'), '--out', out, ...options])
+  if (code !== 0) throw new Error(`${stdout}${stderr}`)
+  return printedLinks(readFileSync(out))
+}
+
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'fettle-'))
   cpSync('tests/fixtures/sound-machine', join(folder, 'machine'), { recursive: true })
   mkdirSync(join(folder, 'content'))
   writeFileSync(join(folder, 'machine/pages/front/use.mdx'), page)
-  const out = join(folder, 'book.pdf')
-  const { code, stdout, stderr } = await runFettle([
-    'print',
-    join(folder, 'machine'),
-    '--shared',
-    join(folder, 'content'),
-    '--paper',
-    'letter',
-    '--out',
-    out,
-  ])
-  if (code !== 0) throw new Error(`${stdout}${stderr}`)
-  printed = await printedLinks(readFileSync(out))
+  printed = await print('--paper', 'letter')
 }, 300_000)
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
@@ -74,3 +70,21 @@ test('a table of 300 rows has its head on each of its pages, and each row once',
   const found = printed.texts.flatMap((text) => text.match(/Row\d+\./g) ?? [])
   expect(found).toEqual(rows.map(([name]) => name))
 })
+
+// Source: ISO 216:2007, and ANSI/ASME Y14.1-2020, size B of 11 by 17 in.
+test.each([
+  ['a4', [1191, 842], [595, 842]],
+  ['letter', [1224, 792], [612, 792]],
+] as const)(
+  'drawings to be folded lie one to a sheet of twice the size of %s, in letters that are larger for it, and the rest stays',
+  async (paper, folded, own) => {
+    const book = await print('--paper', paper, '--drawings', 'folded')
+    const sheets = book.sizePt.flatMap((size, index) => (size[0] === folded[0] && size[1] === folded[1] ? [book.texts[index] ?? ''] : []))
+    expect(sheets.map((text) => /Sheet \d of \d/i.exec(text)?.[0])).toEqual(['Sheet 1 of 2', 'Sheet 2 of 2', 'Sheet 1 of 1'])
+    expect(new Set(book.sizePt.filter(([width]) => width !== folded[0]).map(String))).toEqual(new Set([String(own)]))
+    expect(book.largestPt[(book.places.get('contents') ?? 0) - 1]).toBeCloseTo(18)
+    const largestDrawn = ({ sizePt, largestPt }: PrintedPages) => Math.max(...largestPt.filter((_, index) => sizePt[index]?.[0] !== own[0]))
+    if (paper === 'letter') expect(largestDrawn(book) / largestDrawn(printed)).toBeGreaterThan(1.3)
+  },
+  300_000,
+)

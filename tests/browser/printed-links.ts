@@ -19,6 +19,8 @@ export interface PrintedPages {
   largestPt: readonly number[]
   /** Heights of the letters of each page, in points, each once, the least first. */
   letterPt: readonly (readonly number[])[]
+  /** Width and height of each page in points, as it is read. */
+  sizePt: readonly (readonly [number, number])[]
 }
 
 /** Reads a PDF as a reader does: what is printed where, and where each link leads. */
@@ -30,8 +32,11 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
   const links: PrintedLink[] = []
   const texts: string[] = []
   const letterPt: number[][] = []
+  const sizePt: [number, number][] = []
   for (let number = 1; number <= pdf.numPages; number++) {
     const page = await pdf.getPage(number)
+    const { width, height } = page.getViewport({ scale: 1 })
+    sizePt.push([Math.round(width), Math.round(height)])
     const { items } = await page.getTextContent()
     const words = items.flatMap((item) =>
       'str' in item ? [{ text: item.str, x: item.transform[4] as number, y: item.transform[5] as number, width: item.width }] : [],
@@ -54,5 +59,5 @@ export async function printedLinks(bytes: Uint8Array): Promise<PrintedPages> {
     }
   }
   await pdf.loadingTask.destroy()
-  return { places, links, texts, largestPt: letterPt.map((heights) => heights.at(-1) ?? 0), letterPt }
+  return { places, links, texts, largestPt: letterPt.map((heights) => heights.at(-1) ?? 0), letterPt, sizePt }
 }

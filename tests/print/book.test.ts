@@ -35,6 +35,7 @@ function bookOf(chapters: readonly ChapterInput[], whole = true) {
     names,
     words: en,
     paper: 'a4',
+    drawings: 'turned',
     styles: '',
     lists: new Set(['Other pages that name it']),
     whole,
