@@ -1,10 +1,12 @@
+import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdirSync, rmSync, statSync } from 'node:fs'
 import { join, resolve, sep } from 'node:path'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { handOver, type SiteInput } from '../site/handover.ts'
 import { openPages, type RenderPage } from '../site/run-astro.ts'
-import { type BuildInput, buildSite } from './build-site.ts'
+import type { BuildInput } from './build-site.ts'
+import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
 import { newWorkDir, siteInput, unspokenLanguages } from './write-pages.ts'
 
@@ -14,21 +16,25 @@ export interface PreviewSite {
   /** Shows another state of the machine from now on; what keeps it from being shown leaves the one before. */
   show(shown: Shown): Promise<{ refused: string } | undefined>
   /** The page or file at a path of the site; undefined where there is none. */
-  at(path: string): Promise<{ html: string } | { file: string } | undefined>
+  at(path: string): Promise<{ html: string } | { file: string } | { later: string } | undefined>
   /** Whether anything is shown yet. */
   isEmpty(): boolean
+  close(): void
 }
 
 /**
  * A site of which each page is made when it is looked at, so that a saved line is seen at once. What only a whole build has, the search and
- * the lists for integrators, is built when it is asked for. `dir` is an empty folder.
+ * the lists for integrators, is built beside it by a process of its own, `fettle build` with `args`, when it is asked for.
+ * Until the first is there it comes later, and `ready` is called when it has come; after that the one before is given until a new one is there.
+ * `dir` is an empty folder.
  */
-export function previewSite(dir: string, progress: Progress): PreviewSite {
+export function previewSite(dir: string, args: readonly string[], progress: Progress, ready: () => void): PreviewSite {
   const files = join(dir, 'files')
   const whole = join(dir, 'whole')
   mkdirSync(files)
   let now: { shown: Shown; input: SiteInput; render: RenderPage; paths: string } | undefined
-  let built: { of: Shown; done: Promise<void> } | undefined
+  let building: ChildProcess | undefined
+  let triedFor: Shown | undefined
 
   /** Astro knows the paths that it was opened with, and no others. */
   const open = async (input: SiteInput, paths: string): Promise<RenderPage> => {
@@ -44,10 +50,17 @@ export function previewSite(dir: string, progress: Progress): PreviewSite {
       rmSync(work, { recursive: true, force: true })
     }
   }
-  const buildWhole = async (shown: Shown): Promise<void> => {
-    const made = await buildSite({ ...shown, outDir: whole, zip: false, preview: true, progress })
-    if ('refused' in made) throw new Error(made.refused)
-    progress.done('search and lists are of the files as they are now')
+  const buildWhole = (of: Shown) => {
+    const child = spawn(process.execPath, [join(packageDir, 'src/cli/fettle.ts'), 'build', ...args, '--out', whole, '--no-zip'], { stdio: 'ignore' })
+    building = child
+    const finish = (isBuilt: boolean) => {
+      const isFirst = triedFor === undefined
+      building = undefined
+      triedFor = of
+      progress.done(isBuilt ? 'the search and the lists are built' : 'the search and the lists could not be built: `fettle build` says why')
+      if (isFirst) ready()
+    }
+    child.once('error', () => finish(false)).once('close', (code) => finish(code === 0))
   }
 
   return {
@@ -56,8 +69,6 @@ export function previewSite(dir: string, progress: Progress): PreviewSite {
       const { machine } = shown
       const unspoken = unspokenLanguages(machine)
       if (unspoken !== undefined) return { refused: unspoken }
-      // A whole build hands its own machine over.
-      await built?.done.catch(() => undefined)
       const written =
         now && hasSameFiles(now.shown.machine, machine) ? { version: now.input.release.assets, broken: [] } : await writeAssets(machine, files)
       if (written.broken.length > 0) return { refused: written.broken.join('\n') }
@@ -72,16 +83,17 @@ export function previewSite(dir: string, progress: Progress): PreviewSite {
       const file = fileIn(files, path)
       if (file !== undefined) return { file }
       if (!ofWholeBuild.test(path)) return undefined
-      if (built?.of !== now.shown) built = { of: now.shown, done: buildWhole(now.shown) }
-      await built.done
+      if (triedFor !== now.shown && !building) buildWhole(now.shown)
+      if (!triedFor) return { later: 'the search is being built' }
       const made = fileIn(whole, path)
       return made === undefined ? undefined : { file: made }
     },
+    close: () => building?.kill(),
   }
 }
 
-/** What is made of all pages together: the search, and the lists at the root of the site. */
-const ofWholeBuild = /^(search\/.*|[\w-]+\.(json|csv)|SHA256SUMS)$/
+/** What is made of all pages together. */
+const ofWholeBuild = /^(search\/.*|links\.(csv|json)|data\.json)$/
 
 function fileIn(dir: string, path: string): string | undefined {
   const file = resolve(dir, path)

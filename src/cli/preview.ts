@@ -10,7 +10,6 @@ import { sharedDir } from './paths.ts'
 import { notBuiltYet, previewScript, previewTail } from './preview-page.ts'
 import { previewSite } from './preview-site.ts'
 import { startProgress } from './progress.ts'
-import { warmUp } from './watch-check.ts'
 import { watchFolders } from './watch-folders.ts'
 
 const types: Readonly<Record<string, string>> = {
@@ -34,14 +33,22 @@ export async function run(options: Options): Promise<number> {
     throw new UsageError(`--port takes a number from 0 to 65535, not \`${options.get('port')}\``)
   const dir = mkdtempSync(join(tmpdir(), 'fettle-preview-'))
   const progress = startProgress()
-  const site = previewSite(dir, progress)
   const memory = keepingMemory()
   const listeners = new Set<ServerResponse>()
+  const site = previewSite(
+    dir,
+    [folder, ...['shared', 'serial'].flatMap((name) => (options.has(name) ? [`--${name}`, options.get(name) ?? ''] : []))],
+    progress,
+    () => tellPages(),
+  )
   const script = await previewScript()
   let tail = ''
+  const tellPages = () => {
+    for (const listener of listeners) listener.write('data: checked\n\n')
+  }
   const tell = ({ loaded, findings }: Checked, current: boolean) => {
     tail = previewTail(findings, loaded.texts, current)
-    for (const listener of listeners) listener.write('data: checked\n\n')
+    tellPages()
   }
 
   const renew = async () => {
@@ -83,7 +90,8 @@ export async function run(options: Options): Promise<number> {
       return
     }
     const found = await site.at(`${path.slice(1)}${path.endsWith('/') ? 'index.html' : ''}`)
-    if (!found) response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
+    if (found && 'later' in found) response.writeHead(503, { 'content-type': 'text/plain', 'retry-after': '5' }).end(`${found.later}\n`)
+    else if (!found) response.writeHead(404, { 'content-type': 'text/plain' }).end('not in this manual\n')
     else if ('html' in found) html(found.html)
     else {
       response.writeHead(200, { 'content-type': types[extname(found.file)] ?? 'application/octet-stream', 'cache-control': 'no-store' })
@@ -104,7 +112,8 @@ export async function run(options: Options): Promise<number> {
     server.listen(port, '127.0.0.1', () => done(undefined))
   })
   if (listening !== undefined) {
-    rmSync(dir, { recursive: true, force: true })
+    site.close()
+    rmSync(dir, { recursive: true, force: true, maxRetries: 5 })
     throw new UsageError(`port ${port} cannot be used: ${listening}; choose another with --port`)
   }
   const address = server.address()
@@ -114,13 +123,12 @@ export async function run(options: Options): Promise<number> {
   const stopWatching = watchFolders([folder, sharedDir(options)], () => {
     last = last.then(renew).catch((error: unknown) => progress.done(String(error)))
   })
-  const interrupted = new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
-  await Promise.race([warmUp(folder, options, memory), interrupted])
-  await interrupted
+  await new Promise<void>((stop) => process.once('SIGINT', stop).once('SIGTERM', stop))
   stopWatching()
+  site.close()
   server.closeAllConnections()
   server.close()
-  rmSync(dir, { recursive: true, force: true })
+  rmSync(dir, { recursive: true, force: true, maxRetries: 5 })
   return 0
 }
 

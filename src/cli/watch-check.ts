@@ -1,4 +1,4 @@
-import { keepingMemory, type Memory } from '../load/memory.ts'
+import { keepingMemory } from '../load/memory.ts'
 import { type Checked, checkFolder } from './load.ts'
 import type { Options } from './options.ts'
 import { sharedDir } from './paths.ts'
@@ -32,17 +32,11 @@ export async function watchCheck(folder: string, options: Options, report: (chec
   const interrupted = new Promise<void>((end) => process.once('SIGINT', end).once('SIGTERM', end))
   inTurn()
   await last
-  await warmUp(folder, options, memory)
+  // The first answers of a process are slow: these are not shown, so that the first save is answered in time. A memory that
+  // is still empty makes every reader run.
+  for (let n = 0; n < 6; n++) await checkFolder(folder, options, n % 2 === 0 ? keepingMemory() : memory).catch(() => undefined)
   await interrupted
   stop()
   await last
   return code
-}
-
-/**
- * The first answers of a process are slow: these are not shown, so that the first save is answered in time. A memory that
- * is still empty makes every reader run.
- */
-export async function warmUp(folder: string, options: Options, memory: Memory): Promise<void> {
-  for (let n = 0; n < 6; n++) await checkFolder(folder, options, n % 2 === 0 ? keepingMemory() : memory).catch(() => undefined)
 }

@@ -52,35 +52,54 @@ async function checkedWith(memory: Memory): Promise<Shown> {
   return { machine: checked, counts, accepted }
 }
 
+function pathsIn(folder: string): string[] {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
+  return files.map((entry) => relative(folder, join(entry.parentPath, entry.name)))
+}
+
 async function textAt(preview: PreviewSite, path: string): Promise<string | undefined> {
   const found = await preview.at(path)
-  return found && ('html' in found ? found.html : readFileSync(found.file, 'latin1'))
+  if (!found || 'later' in found) return undefined
+  return 'html' in found ? found.html : readFileSync(found.file, 'latin1')
 }
 
 try {
   const previewDir = join(dir, 'preview')
   mkdirSync(previewDir)
-  const preview = previewSite(previewDir, quiet)
+  let ready: (() => void) | undefined
+  const preview = previewSite(previewDir, [machine, '--shared', shared], quiet, () => ready?.())
   const memory = keepingMemory()
   await preview.show(await checkedWith(memory))
   for (const [index, [what, change]] of changes.entries()) {
     change()
     const refused = await preview.show(await checkedWith(memory))
     if (refused) throw new Error(refused.refused)
-    // Pages first, since a clean build hands its own machine over; the files that only a whole build has after the last change.
+    // Pages first, since a clean build hands its own machine over; the search after the last change.
     const { machine: now } = await checkedWith(memory)
     const shown = new Map<string, string | undefined>()
     for (const { path } of planSite(now, graphOf(now))) shown.set(path, await textAt(preview, path))
     const clean = join(dir, 'clean')
-    await buildSite({ ...(await checkedWith(noMemory)), outDir: clean, zip: false, preview: true, progress: quiet })
-    const files = readdirSync(clean, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
-    const paths = files.map((entry) => relative(clean, join(entry.parentPath, entry.name)))
-    const compared = index === changes.length - 1 ? paths : paths.filter((path) => /\.html$|^(assets|sheets|images)\//.test(path))
+    const input = await checkedWith(noMemory)
+    await buildSite({ ...input, outDir: clean, zip: false, preview: true, progress: quiet })
+    const compared = pathsIn(clean).filter((path) => /\.html$|^(assets|sheets|images)\//.test(path))
     const differ: string[] = []
     for (const path of compared) {
       const html = path.endsWith('.html')
       const text = html ? shown.get(path) : await textAt(preview, path)
       if (text !== readFileSync(join(clean, path), html ? 'utf8' : 'latin1')) differ.push(path)
+    }
+    // The search is that of a build, whose pages have no marks.
+    if (index === changes.length - 1) {
+      await buildSite({ ...input, outDir: clean, zip: false, progress: quiet })
+      const isReady = new Promise<void>((done) => {
+        ready = done
+      })
+      if ((await textAt(preview, 'search/core.js')) !== undefined) throw new Error('the search is there before it was built')
+      await isReady
+      for (const path of pathsIn(clean).filter((path) => /^search\/|^links\.|^data\./.test(path))) {
+        compared.push(path)
+        if ((await textAt(preview, path)) !== readFileSync(join(clean, path), 'latin1')) differ.push(path)
+      }
     }
     process.stdout.write(`${JSON.stringify({ what, compared: compared.length, pages: shown.size, differ })}\n`)
   }
