@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { safetyPages } from '../print/book-plan.ts'
 import { fixDates } from '../print/fixed-dates.ts'
 import { hasLettersOf } from '../print/has-letters-of.ts'
 import { machineBook, type PrintInput } from '../print/machine-book.ts'
@@ -13,6 +14,7 @@ import { printWords } from '../print/words/print-words.ts'
 import { labelsOf } from '../site/words/labels.ts'
 import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
+import { nothingToPrint } from './nothing-to-print.ts'
 import { type Options, UsageError } from './options.ts'
 import { type Print, type Printer, startPrinter } from './printer.ts'
 import { type Progress, startProgress } from './progress.ts'
@@ -72,6 +74,7 @@ function refuse(progress: Progress, reason: string): number {
 
 async function printBook(input: PrintInput, what: 'book' | 'safety', { print }: Printer, progress: Progress, options: Options): Promise<number> {
   const { machine, language } = input
+  if (what === 'safety' && safetyPages(machine, input.graph).length === 0) return refuse(progress, nothingToPrint.safety)
   const book = machineBook(input, what)
   const printed = await settle({ html: book.html, print })
   if ('moved' in printed) return refuse(progress, `the page numbers do not come to rest; ${printed.moved.length} still move`)
@@ -87,7 +90,7 @@ async function printSheets(input: PrintInput, kind: SheetKind, { print }: Printe
   const { machine, language } = input
   const tag = options.get('tag')
   const sheets = sheetsOf(input, kind, tag)
-  if (sheets.length === 0) return refuse(progress, tag === undefined ? `the machine has no ${kind} page` : noSheetOf(tag, machine))
+  if (sheets.length === 0) return refuse(progress, tag === undefined ? nothingToPrint[kind] : noSheetOf(tag, machine))
   const outDir = resolve(options.get('out') ?? join('dist', `${machine.file.id}.${kind}.${language}`))
   for (const { name, most, html } of sheets) {
     const printed = await printSheet(html, most, print)
@@ -109,12 +112,12 @@ function noSheetOf(tag: string, { devices }: PrintInput['machine']): string {
   return devices.some((device) => device.tag.value === tag) ? `nothing is measured at \`${tag}\`` : `no device has the tag \`${tag}\``
 }
 
-/** Prints a sheet, and a longer one again in less room until it fits: what takes no page less keeps its room. */
+/** Prints a sheet, and one of several pages again in less room; in the least only where it has too many. What takes no page less keeps its room. */
 async function printSheet(htmlOf: Sheet['html'], most: number, print: Printer['print']): Promise<Print & { html: string }> {
   const usual = htmlOf('usual')
   let shortest = { ...(await print(usual)), html: usual }
   for (const room of ['little', 'least'] as const) {
-    if (shortest.total <= most) break
+    if (shortest.total === 1 || (room === 'least' && shortest.total <= most)) break
     const html = htmlOf(room)
     const printed = await print(html)
     if (printed.total < shortest.total) shortest = { ...printed, html }

@@ -52,7 +52,7 @@ function pagesOf(input: PrintInput, kind: SheetKind, tag: string | undefined): S
   const { machine, graph, language, labels, words } = input
   switch (kind) {
     case 'parts':
-      return [{ name: 'parts', at: address.parts, lookUp: labels.parts, html: () => partsHtml(input, true) }]
+      return machine.parts.length === 0 ? [] : [{ name: 'parts', at: address.parts, lookUp: labels.parts, html: () => partsHtml(input, true) }]
     case 'alarms':
       return machine.alarms.map(({ number }) => pageOf(address.alarm(number.value), number.value))
     case 'lockout':
