@@ -9,6 +9,7 @@ import { recordsOf } from '../changes/records-of.ts'
 import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
 import type { Machine } from '../model/machine.ts'
+import { speak } from '../model/words.ts'
 import { openSearch, type SearchIndex } from '../search/build-index.ts'
 import { pagesIn } from '../site/check-links.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
@@ -127,9 +128,11 @@ function isRunning(pid: number): boolean {
   }
 }
 
-function identity({ file, unit }: Machine): Record<string, unknown> {
+function identity({ file, unit, name, languages, sourceLanguage }: Machine): Record<string, unknown> {
   return {
     id: file.id,
+    name: Object.fromEntries(languages.map((language) => [language, speak(name, language, sourceLanguage).text])),
+    languages,
     model: file.model,
     serial: unit.serial,
     fitted: [...unit.fitted],

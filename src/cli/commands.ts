@@ -35,6 +35,12 @@ export const commands: Readonly<Record<string, Command>> = {
     },
     load: () => import('./build.ts'),
   },
+  'start-page': {
+    summary: 'write a page over all built machines in a folder: each with its name, model, serial number and languages',
+    words: ['<folder of builds>'],
+    options: {},
+    load: () => import('./start-page.ts'),
+  },
   print: {
     summary: 'check, then print the manual as a PDF with page numbers, an index and drawings',
     words: ['<folder>'],

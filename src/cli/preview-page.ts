@@ -1,17 +1,11 @@
-import { join } from 'node:path'
-import { build } from 'esbuild'
 import { where } from '../report/short.ts'
+import { inlineScript } from '../site/inline-script.ts'
 import type { Finding } from '../source/finding.ts'
 import { offsetOf, sourceText } from '../source/source-text.ts'
 import { everyRule } from './every-rule.ts'
-import { packageDir } from './paths.ts'
 
 /** The script that shows findings in a page of the preview, as a classic script. It is no part of a build. */
-export async function previewScript(): Promise<string> {
-  const entry = join(packageDir, 'src/site/scripts/preview.ts')
-  const { outputFiles } = await build({ entryPoints: [entry], bundle: true, format: 'iife', write: false, charset: 'utf8', logLevel: 'silent' })
-  return outputFiles[0]?.text ?? ''
-}
+export const previewScript = (): Promise<string> => inlineScript('preview.ts')
 
 const wording = new Set(everyRule.filter(({ concerns }) => concerns === 'wording').map(({ id }) => id))
 

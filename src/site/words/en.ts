@@ -14,6 +14,7 @@ import { recordsEn } from './records.ts'
 import { routeEn } from './route.ts'
 import { safetyEn } from './safety/en.ts'
 import { setUpEn } from './set-up.ts'
+import { startPageEn } from './start-page.ts'
 import { storedEnergyEn } from './stored-energy.ts'
 
 export const en = {
@@ -32,6 +33,7 @@ export const en = {
   ...safetyEn,
   ...loopTagsEn,
   ...setUpEn,
+  ...startPageEn,
   ...storedEnergyEn,
   languageName: 'English',
   model: 'Model',

@@ -15,6 +15,7 @@ import { recordsEs } from './records.ts'
 import { routeEs } from './route.ts'
 import { safetyEs } from './safety/es.ts'
 import { setUpEs } from './set-up.ts'
+import { startPageEs } from './start-page.ts'
 import { storedEnergyEs } from './stored-energy.ts'
 
 export const es: Labels = {
@@ -33,6 +34,7 @@ export const es: Labels = {
   ...safetyEs,
   ...loopTagsEs,
   ...setUpEs,
+  ...startPageEs,
   ...storedEnergyEs,
   languageName: 'Español',
   model: 'Modelo',

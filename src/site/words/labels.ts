@@ -6,6 +6,9 @@ export type Labels = { readonly [K in keyof typeof en]: string }
 
 const dictionaries: Readonly<Record<string, Labels>> = { en, es }
 
+/** Every language that the site has labels for. */
+export const labelledLanguages: readonly string[] = Object.keys(dictionaries)
+
 /** The labels of a language. Undefined for a language that has none yet. */
 export function labelsOf(language: string): Labels | undefined {
   return dictionaries[language]
