@@ -6,7 +6,6 @@ import { verify } from '../bundle/verify.ts'
 import { zipFolder } from '../bundle/zip.ts'
 import { dataFileName, writeDataFile } from '../changes/data-file.ts'
 import { recordsOf } from '../changes/records-of.ts'
-import type { AcceptedFinding } from '../check/accept.ts'
 import { dataFiles } from '../model/data-files.ts'
 import type { Machine } from '../model/machine.ts'
 import { speak } from '../model/words.ts'
@@ -15,13 +14,11 @@ import { pagesIn } from '../site/check-links.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
 import { searchEntries, searchPages, synonyms } from '../site/search-entries.ts'
 import type { Progress } from './progress.ts'
+import type { Sound } from './release-inputs.ts'
 import { version } from './version.ts'
 import { unspokenLanguages, writePages } from './write-pages.ts'
 
-export interface BuildInput {
-  machine: Machine
-  counts: { errors: number; warnings: number; notes: number }
-  accepted: readonly AcceptedFinding[]
+export interface BuildInput extends Sound {
   outDir: string
   zip: boolean
   /** Lets pages say where their blocks stand. Never in a build that is handed on. */

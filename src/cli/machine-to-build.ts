@@ -1,4 +1,5 @@
 import type { AcceptedFinding } from '../check/accept.ts'
+import { inItsLanguages } from '../model/in-its-languages.ts'
 import type { Machine } from '../model/machine.ts'
 import { reportText } from '../report/text.ts'
 import { checkFolder, countFindings, sharesOf } from './load.ts'
@@ -18,7 +19,7 @@ export async function machineToBuild(
   progress.step('check')
   const { loaded, machine, findings, accepted } = await checkFolder(path, options)
   const counts = countFindings(findings)
-  if (machine && counts.errors === 0) return { machine, counts, accepted }
+  if (machine && counts.errors === 0) return { machine: inItsLanguages(machine), counts, accepted }
   process.stdout.write(reportText(findings, loaded.texts, counts, sharesOf(machine), accepted))
   progress.done(refusal)
   return undefined

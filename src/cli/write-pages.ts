@@ -1,23 +1,20 @@
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { checkValue } from '../bundle/manifest.ts'
-import type { AcceptedFinding } from '../check/accept.ts'
 import { type Graph, graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { checkLinks, type ReadPage } from '../site/check-links.ts'
-import type { Release, SiteInput } from '../site/handover.ts'
+import type { SiteInput } from '../site/handover.ts'
 import { renderSite } from '../site/run-astro.ts'
 import { planSite, type SitePage } from '../site/site-map.ts'
 import { labelsOf } from '../site/words/labels.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
+import { asTold, releaseInputs, type Sound } from './release-inputs.ts'
 import { version } from './version.ts'
 
-export interface PagesInput {
-  machine: Machine
-  counts: { errors: number; warnings: number; notes: number }
-  accepted: readonly AcceptedFinding[]
+export interface PagesInput extends Sound {
   preview: boolean
   progress: Progress
 }
@@ -61,8 +58,8 @@ export async function writePages(
 export function siteInput({ machine, counts, accepted, preview }: Omit<PagesInput, 'progress'>, assets: string): SiteInput {
   const graph = graphOf(machine)
   const pages = planSite(machine, graph)
-  const inputs = [...machine.inputs, { path: 'fettle', sha256: version }, { path: 'serial', sha256: machine.unit.serial }]
-  const release = { toolVersion: version, checkValue: checkValue(inputs), check: counts, accepted: accepted.map(asTold), assets }
+  const value = checkValue(releaseInputs({ machine, counts, accepted }))
+  const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets }
   return { machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }
 }
 
@@ -75,9 +72,4 @@ let works = 0
 export function newWorkDir({ file }: Machine): string {
   works++
   return join(packageDir, 'node_modules/.cache/fettle', `${file.id}-${process.pid}-${works}`)
-}
-
-/** As accepted.yaml names its file: what a release tells does not depend on where it was built. */
-function asTold({ finding, acceptance: { file, reason, until } }: AcceptedFinding): Release['accepted'][number] {
-  return { rule: finding.rule, file: file.value, line: finding.place.line, message: finding.message, reason, until: until.value }
 }

@@ -4,7 +4,7 @@ import { reason } from './decode.ts'
 import type { Folder } from './folder.ts'
 import { loadRules, type Sink } from './load-rules.ts'
 
-/** Every file that the build depends on, with its hash. */
+/** Every file of the two folders, with its hash. */
 export function inputFiles(machine: Folder, shared: Folder, sink: Sink): InputFile[] {
   const hash = (folder: Folder, prefix: string) =>
     folder.list().flatMap((path): InputFile[] => {

@@ -13,6 +13,7 @@ import { anchorsOf, fittedBody } from './fitted.ts'
 import type { Sink } from './load-rules.ts'
 import type { Memory } from './memory.ts'
 import type { LoadedPage } from './pages.ts'
+import { usedInputs } from './used-inputs.ts'
 
 /** All that the folder holds, before it is cut down to one unit. */
 export interface Everything
@@ -83,9 +84,17 @@ function linkUnit(
       .concat(pages.filter((it) => !keptPages.includes(it)).flatMap(({ references }) => references.filter(({ kind }) => kind === 'option'))),
     absent,
   }
+  const inputs = usedInputs(rest.inputs, { ...linked, allPages: pages.map(({ page }) => page) })
   const prose = once(() => words.proseOf(linked))
   const tags = once(() => bareTags(prose(), words.readTags))
-  return { ...linked, prose, bareTags: tags, bareNumbers: once(() => bareNumbers(prose(), tags(), words.readNumbers)), readTags: words.readTags }
+  return {
+    ...linked,
+    inputs,
+    prose,
+    bareTags: tags,
+    bareNumbers: once(() => bareNumbers(prose(), tags(), words.readNumbers)),
+    readTags: words.readTags,
+  }
 }
 
 /** Tells whether what fits some options, or any unit where it names none, is in a unit. */

@@ -290,6 +290,6 @@ export interface Machine {
   bareNumbers(): readonly BareNumber[]
   /** Reads the bare tags in any text; none where the device list could not be read. */
   readTags: ReadTags
-  /** Input files with their hashes, sorted by path. */
+  /** The input files that this unit is made of, with their hashes, sorted by path: of the shared content those that it takes. */
   inputs: readonly InputFile[]
 }
