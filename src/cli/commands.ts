@@ -24,10 +24,11 @@ export const commands: Readonly<Record<string, Command>> = {
     load: () => import('./check.ts'),
   },
   build: {
-    summary: 'check, then build the site, its search, its manifest and its zip file',
-    words: ['<folder>'],
+    summary: 'check, then build the site, its search, its manifest and its zip file; of several machines those that have changed',
+    words: ['<folder…>'],
     options: {
-      out: { value: 'folder', help: 'where the site goes (default: dist/<machine id>)' },
+      out: { value: 'folder', help: 'where the site goes (default: dist/<machine id>); of several machines the folder that holds them' },
+      jobs: { value: 'number', help: 'how many machines are built at once (default: one a core, as far as memory allows)' },
       serial,
       shared,
       'no-cache': noCache,

@@ -17,7 +17,7 @@ export async function run(options: Options): Promise<number> {
   const [folder = '.'] = options.words
   const progress = startProgress()
   const sound = await machineToBuild(folder, options, progress, 'not packed: the pages do not agree with the machine')
-  if (!sound) return 1
+  if ('refused' in sound) return 1
   const { machine, counts, accepted } = sound
   const language = languageOf(machine, options)
   const sequences = sequencesOf(machine, options)

@@ -27,7 +27,7 @@ export async function run(options: Options): Promise<number> {
   if (options.has('drawings') && (options.get('what') ?? 'book') !== 'book') throw new UsageError('--drawings goes with the book alone')
   const progress = startProgress()
   const sound = await machineToBuild(folder, options, progress, 'not printed: the pages do not agree with the machine')
-  if (!sound) return 1
+  if ('refused' in sound) return 1
   const { machine, counts, accepted } = sound
   const language = languageOf(machine, options)
   const labels = labelsOf(language)

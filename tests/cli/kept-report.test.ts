@@ -4,7 +4,8 @@ import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { reportFor } from '../../src/cli/check.ts'
 import { commands } from '../../src/cli/commands.ts'
-import { toolHash } from '../../src/cli/kept-report.ts'
+import { toolHash } from '../../src/cli/kept-key.ts'
+import { unusedByCheck } from '../../src/cli/kept-report.ts'
 import { parseOptions } from '../../src/cli/options.ts'
 
 let dir: string
@@ -113,12 +114,12 @@ test('another version of Fettle, of a dependency or of a source that a check run
   mkdirSync(at('tool/src/check/rules'), { recursive: true })
   mkdirSync(at('tool/src/site'))
   for (const path of ['package.json', 'package-lock.json', 'src/check/rules/one.ts', 'src/site/page.ts']) writeFileSync(at(`tool/${path}`), '1')
-  const seen = [toolHash(at('tool'))]
+  const seen = [toolHash(unusedByCheck, at('tool'))]
   for (const path of ['package.json', 'package-lock.json', 'src/check/rules/one.ts', 'src/check/rules/two.ts']) {
     writeFileSync(at(`tool/${path}`), '2')
-    seen.push(toolHash(at('tool')))
+    seen.push(toolHash(unusedByCheck, at('tool')))
   }
   expect(new Set(seen).size).toBe(5)
   writeFileSync(at('tool/src/site/page.ts'), '2')
-  expect(toolHash(at('tool'))).toBe(seen.at(-1))
+  expect(toolHash(unusedByCheck, at('tool'))).toBe(seen.at(-1))
 })
