@@ -3,12 +3,15 @@
 import { measureCheck } from './cost/measure.ts'
 import { measureBuild } from './cost/measure-build.ts'
 import { measurePdf } from './cost/measure-pdf.ts'
+import { measurePortfolio } from './cost/measure-portfolio.ts'
 import { measurePreview } from './cost/measure-preview.ts'
 import { measureWatch } from './cost/measure-watch.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
 import { judgeOver, makeMistakes } from './mutations/judge.ts'
 import { reportMutations } from './mutations/report.ts'
+
+const [name, seed, inputs = '20000'] = process.argv.slice(2)
 
 const parts: Record<string, (seed: number, count: number) => string | Promise<string>> = {
   mutations(seed) {
@@ -24,6 +27,8 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   preview: (_seed, saves) => measurePreview(Math.min(saves, 1_000)),
   // It alone needs a browser.
   search: async (_seed, largest) => (await import('./search/measure-search.ts')).measureSearch(largest),
+  // Its number is how many machines: 20, which take about half an hour.
+  portfolio: (machines) => measurePortfolio(seed === undefined ? 20 : machines),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
   // It alone needs a browser.
@@ -31,11 +36,10 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   fuzz: async (seed, count) => reportFuzz(await runFuzz(count, seed)),
 }
 
-const [name, seed = '1', inputs = '20000'] = process.argv.slice(2)
 const chosen = Object.entries(parts).filter(([part]) => name === undefined || part === name)
 if (chosen.length === 0) throw new Error(`there is no part ${name}: ${Object.keys(parts).join(', ')}`)
 for (const [part, run] of chosen) {
   const start = performance.now()
-  process.stdout.write(`\n# ${part}\n\n${await run(Number(seed), Number(inputs))}`)
+  process.stdout.write(`\n# ${part}\n\n${await run(Number(seed ?? '1'), Number(inputs))}`)
   process.stdout.write(`\nTook ${((performance.now() - start) / 1000).toFixed(1)} s.\n`)
 }

@@ -3,8 +3,9 @@ import { join, resolve } from 'node:path'
 import { writePlainProject } from '../build/plain-project.ts'
 import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
-import { about, median } from './about.ts'
+import { aboutRun } from './about-run.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { median } from './median.ts'
 import { plotSvg } from './plot.ts'
 import { type Cost, timeProcess } from './time-process.ts'
 
@@ -28,7 +29,7 @@ export async function measureBuild(seed: number, largest: number): Promise<strin
   // After each machine: whoever stops a long run keeps what it has measured.
   const add = (more: Measured) => {
     measured.push(more)
-    const text = [about(seed), '', ...head, ...measured.map(rowOf), ''].join('\n')
+    const text = [`${aboutRun()}, seed ${seed}. Medians of whole processes.`, '', ...head, ...measured.map(rowOf), ''].join('\n')
     mkdirSync('tests/bench/results', { recursive: true })
     writeFileSync(resultFile, `# What a build costs\n\n${text}`)
     const series = (['own', 'plain'] as const).map((of) => ({

@@ -2,8 +2,9 @@ import { spawn } from 'node:child_process'
 import { cpSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
-import { about, median } from './about.ts'
+import { aboutRun } from './about-run.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { median } from './median.ts'
 
 const resultFile = 'tests/bench/results/preview.md'
 
@@ -50,7 +51,7 @@ export function measurePreview(saves: number): Promise<string> {
     const sorted = times.toSorted((a, b) => a - b)
     const ms = (value: number | undefined) => `${value?.toFixed(0)} ms`
     const result = [
-      `${about(0).replace(/, seed 0\./, '.')} The example, ${saves} saves of three pages in turn, from the save to the whole page.`,
+      `${aboutRun()}. The example, ${saves} saves of three pages in turn, from the save to the whole page.`,
       '',
       `First page can be asked for after ${ms(firstMs)}. A save: median ${ms(median(times))}, 95 of 100 within ${ms(sorted[Math.floor(sorted.length * 0.95)])}, the slowest ${ms(sorted.at(-1))}.`,
       '',

@@ -1,8 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { readFiles } from '../example.ts'
 import { generateMachine } from '../generate/generate-machine.ts'
-import { about, median } from './about.ts'
+import { aboutRun } from './about-run.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { median } from './median.ts'
 import { plotSvg, type Series } from './plot.ts'
 import { type Run, tryCheck } from './run-check.ts'
 
@@ -34,7 +35,8 @@ export async function measureCheck(seed: number, largest: number): Promise<strin
   // After each machine: whoever stops a long run keeps what it has measured.
   const add = (more: readonly Measured[]) => {
     measured.push(...more)
-    const text = [`${about(seed)} Medians of whole processes; \`anew\` is \`--no-cache\`.`, '', ...table(measured), ''].join('\n')
+    const about = `${aboutRun()}, seed ${seed}. Medians of whole processes; \`anew\` is \`--no-cache\`.`
+    const text = [about, '', ...table(measured), ''].join('\n')
     mkdirSync('tests/bench/results', { recursive: true })
     writeFileSync(resultFile, `# What a check costs\n\n${text}`)
     writeFileSync(plotFile, plotSvg('fettle check', 'user time, s', seriesOf(measured)))

@@ -4,8 +4,9 @@ import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser } from 'playwright-core'
 import { launchChromium } from '../../browser/chromium.ts'
-import { about, median } from '../cost/about.ts'
+import { aboutRun } from '../cost/about-run.ts'
 import { inTemporaryFolder } from '../cost/in-temporary-folder.ts'
+import { median } from '../cost/median.ts'
 import { timeProcess } from '../cost/time-process.ts'
 
 const sizes = [1_000, 3_000, 10_000] as const
@@ -35,7 +36,7 @@ export function measureSearch(largest: number): Promise<string> {
         const made = await makeSearch(example, site, size)
         for (const mode of ['worker', 'page'] as const) rows.push(rowOf(made, await ask(browser, site, mode), bytesIn(join(site, 'search'))))
         text = [
-          `${about(0).replace(/, seed 0\./, '.')} Asked: ${queries.length} questions, each new, then all once more; processor slowed 6 times, which does not reach a worker.`,
+          `${aboutRun()}. Asked: ${queries.length} questions, each new, then all once more; processor slowed 6 times, which does not reach a worker.`,
           '',
           '| pages | made in | Pagefind memory | Node memory | files | on disk | runs in | first answer | new: median | new: slowest | again: median | longest task | heap |',
           `| ${Array.from({ length: 13 }, () => '--:').join(' | ')} |`,

@@ -1,0 +1,5 @@
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]]
+  return ((low ?? Number.NaN) + (high ?? Number.NaN)) / 2
+}
