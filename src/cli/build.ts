@@ -1,9 +1,9 @@
 import type { Options } from './options.ts'
 import { startProgress } from './progress.ts'
 
-/** Builds one machine here, or several in a process each. */
+/** Builds one machine here, or several in a process each. With --jobs one folder is several that happen to be one. */
 export async function run(options: Options): Promise<number> {
-  if (options.words.length > 1) {
+  if (options.words.length > 1 || options.has('jobs')) {
     const { buildPortfolio } = await import('./portfolio/build-portfolio.ts')
     return await buildPortfolio(options)
   }

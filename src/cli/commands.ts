@@ -28,7 +28,10 @@ export const commands: Readonly<Record<string, Command>> = {
     words: ['<folder…>'],
     options: {
       out: { value: 'folder', help: 'where the site goes (default: dist/<machine id>); of several machines the folder that holds them' },
-      jobs: { value: 'number', help: 'how many machines are built at once (default: one a core, as far as memory allows)' },
+      jobs: {
+        value: 'number',
+        help: 'how many machines are built at once (default: one a core, as far as memory allows); with it one machine too is left where nothing has changed',
+      },
       serial,
       shared,
       'no-cache': noCache,

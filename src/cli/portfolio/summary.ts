@@ -23,5 +23,5 @@ export function summaryOf(builds: readonly FinishedBuild[], seconds: number, job
     const count = builds.filter(({ outcome }) => outcome.state === state).length
     return count > 0 ? [`${count} ${state}`] : []
   })
-  return `${rows.map(line).join('\n')}\n\n${builds.length} machines: ${counted.join(', ')}; ${seconds.toFixed(1)} s, at most ${jobs} at once\n`
+  return `${rows.map(line).join('\n')}\n\n${builds.length} machine${builds.length === 1 ? '' : 's'}: ${counted.join(', ')}; ${seconds.toFixed(1)} s, at most ${jobs} at once\n`
 }
