@@ -75,7 +75,7 @@ ${languages.length > 1 ? `<div class="plate-tools">${others.join('')}</div>` : '
 <label><span>${escaped(labels.filter)}</span><input type="text" data-filter-text placeholder="${escaped(labels.machineHint)}" autocomplete="off" autocapitalize="off" spellcheck="false"></label>
 <p class="filter-count" role="status" data-filter-count></p>
 </form>
-<ul class="machines" data-filter-list>
+<ul class="machines" style="--languages: ${Math.max(...sorted.map(({ languages }) => languages.length))}" data-filter-list>
 ${sorted.map((entry) => item(entry, language, labels)).join('\n')}
 </ul>
 </main>
