@@ -27,7 +27,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   preview: (_seed, saves) => measurePreview(Math.min(saves, 1_000)),
   // It alone needs a browser.
   search: async (_seed, largest) => (await import('./search/measure-search.ts')).measureSearch(largest),
-  // Its number is how many machines: 20, which take about half an hour.
+  // Its number is how many machines: 20, which take over half an hour.
   portfolio: (machines) => measurePortfolio(seed === undefined ? 20 : machines),
   // It alone needs a browser.
   views: async () => (await import('./views/measure-views.ts')).measureViews(500),
