@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import { tmpdir } from 'node:os'
 import { extname, join } from 'node:path'
 import { keepingMemory } from '../load/memory.ts'
+import { inItsLanguages } from '../model/in-its-languages.ts'
 import { reportText } from '../report/text.ts'
 import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
@@ -62,7 +63,7 @@ export async function run(options: Options): Promise<number> {
       tell(checked, false)
       return
     }
-    const refused = await site.show({ machine, counts, accepted })
+    const refused = await site.show({ machine: inItsLanguages(machine), counts, accepted })
     progress.done(refused ? `not shown: ${refused.refused}` : `shown after ${Math.round(performance.now() - start)} ms`)
     tell(checked, refused === undefined)
   }

@@ -9,6 +9,7 @@ import { parseOptions } from '../../src/cli/options.ts'
 import { type PreviewSite, previewSite, type Shown } from '../../src/cli/preview-site.ts'
 import { keepingMemory, type Memory, noMemory } from '../../src/load/memory.ts'
 import { graphOf } from '../../src/model/graph.ts'
+import { inItsLanguages } from '../../src/model/in-its-languages.ts'
 import { planSite } from '../../src/site/site-map.ts'
 
 const dir = mkdtempSync(join(tmpdir(), 'fettle-'))
@@ -49,7 +50,7 @@ async function checkedWith(memory: Memory): Promise<Shown> {
   const { machine: checked, findings, accepted } = await checkFolder(machine, options, memory)
   const counts = countFindings(findings)
   if (!checked || counts.errors > 0) throw new Error(JSON.stringify(findings, null, 1))
-  return { machine: checked, counts, accepted }
+  return { machine: inItsLanguages(checked), counts, accepted }
 }
 
 function pathsIn(folder: string): string[] {
