@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
 import type { SearchEntry, SearchPage, Terms } from './entry.ts'
@@ -31,25 +31,8 @@ export interface SearchIndex {
 }
 
 /**
- * Writes the search of a built site. The same pages give the same bytes, whatever order the file system lists
- * them in. Throws when Pagefind cannot index.
- */
-export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir: string }): Promise<{ files: number; pages: number }> {
-  const htmlOf = (path: string) => readFileSync(join(siteDir, path), 'utf8')
-  const paths = readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/'))
-  const pages = paths.filter((path) => path.endsWith('.html')).sort()
-  const index = await openSearch(pages.map(htmlOf))
-  try {
-    for (const path of pages) await index.add(path, htmlOf(path))
-    return await index.write(input)
-  } finally {
-    await index.close()
-  }
-}
-
-/**
- * Opens the search of the pages to come, which are looked at for their number alone. Not twice at the same time in
- * one process: Pagefind has one service.
+ * Opens the search of the pages to come, which are looked at for their number alone. The same pages in the same order give
+ * the same bytes. Throws when Pagefind cannot index. Not twice at the same time in one process: Pagefind has one service.
  */
 export async function openSearch(toCome: Iterable<string>): Promise<SearchIndex> {
   // Passages of several pages share a file, in each language as many files: fewer to open, and a stick with large

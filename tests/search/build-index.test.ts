@@ -2,9 +2,9 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { buildSearch } from '../../src/search/build-index.ts'
 import type { Terms } from '../../src/search/entry.ts'
 import { partElements, readIndexedPage } from '../../src/search/page-words.ts'
+import { buildSearch } from './build-search.ts'
 import { makeSite } from './site.ts'
 
 let folder: string

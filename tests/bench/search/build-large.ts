@@ -1,5 +1,5 @@
 // Run by measure-search.ts as a process of its own, whose cost is measured: the search of many pages.
-import { buildSearch } from '../../../src/search/build-index.ts'
+import { buildSearch } from '../../search/build-search.ts'
 import { writeManyPages } from './many-pages.ts'
 
 const [exampleDir = '', siteDir = '', pages = ''] = process.argv.slice(2)

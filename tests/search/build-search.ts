@@ -1,0 +1,17 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { openSearch, type SearchInput } from '../../src/search/build-index.ts'
+import { pagesIn } from '../../src/site/check-links.ts'
+
+/** Writes the search of a folder of pages, in the order in which a build hands them over. */
+export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir: string }): Promise<{ files: number; pages: number }> {
+  const htmlOf = (path: string) => readFileSync(join(siteDir, path), 'utf8')
+  const pages = pagesIn(siteDir)
+  const index = await openSearch(pages.map(htmlOf))
+  try {
+    for (const path of pages) await index.add(path, htmlOf(path))
+    return await index.write(input)
+  } finally {
+    await index.close()
+  }
+}
