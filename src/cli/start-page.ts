@@ -43,7 +43,7 @@ export async function writeStartPage(dir: string): Promise<{ machines: number } 
   const entries = existsSync(dir) ? builtBelow(dir).map(entryOf) : []
   if (entries.length === 0) return { machines: 0 }
   const [{ inlineStyle }, { inlineScript }] = await Promise.all([import('../site/inline-style.ts'), import('../site/inline-script.ts')])
-  const pages = startPages(entries, { style: await inlineStyle('start-page.css'), script: await inlineScript('start-page.ts', 'chrome80') })
+  const pages = startPages(entries, { style: await inlineStyle('start-page.css'), script: await inlineScript('start-page.ts') })
   for (const [name, text] of pages) {
     const unfinished = join(dir, `.${name}.new-${process.pid}`)
     writeFileSync(unfinished, text)

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Machine, Sheet } from '../model/machine.ts'
 import { panelOf } from '../model/panel.ts'
+import { bundling } from './bundling.ts'
 import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
 import { flexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
@@ -18,11 +19,6 @@ import { writePictures } from './pictures.ts'
 import { wordStyles } from './word-styles.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
-
-/** Oldest engine that the scripts and styles are lowered for. */
-export const target = 'chrome80'
-
-const common = { bundle: true, minify: true, target, charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
 
 /** File in `assets/` -> where its script begins. */
 export const scripts = {
@@ -55,7 +51,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   sheets.set('older.css', flexGaps([...sheets.values()].join('')))
   for (const [name, css] of sheets) writeFileSync(join(assets, name), css)
   for (const [name, entry] of Object.entries(scripts))
-    await build({ ...common, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
+    await build({ ...bundling, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
   await writeSheets(machine, siteDir)
   const broken = await writePictures(machine, siteDir)
   const hash = createHash('sha256')
@@ -65,7 +61,7 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
 
 /** A style sheet of `styles`, lowered for the oldest engine; what it lacks besides is in `older.css`. */
 export async function styleSheet(name: string): Promise<string> {
-  const { outputFiles } = await build({ ...common, entryPoints: [join(here, 'styles', name)], write: false, external: ['*.woff2'] })
+  const { outputFiles } = await build({ ...bundling, entryPoints: [join(here, 'styles', name)], write: false, external: ['*.woff2'] })
   return outputFiles[0]?.text.trim() ?? ''
 }
 

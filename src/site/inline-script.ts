@@ -1,17 +1,10 @@
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
+import { bundling } from './bundling.ts'
 
-/** A script of `scripts/` as one classic script, for a page that is a single file. `target`: the oldest engine it is lowered for. */
-export async function inlineScript(name: string, target?: string): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL(`scripts/${name}`, import.meta.url))],
-    bundle: true,
-    format: 'iife',
-    write: false,
-    charset: 'utf8',
-    legalComments: 'none',
-    logLevel: 'silent',
-    ...(target === undefined ? {} : { target, minify: true }),
-  })
+/** A script of `scripts/` as one classic script, for a page that is a single file. */
+export async function inlineScript(name: string): Promise<string> {
+  const entry = fileURLToPath(new URL(`scripts/${name}`, import.meta.url))
+  const { outputFiles } = await build({ ...bundling, entryPoints: [entry], format: 'iife', write: false })
   return outputFiles.map(({ text }) => text).join('')
 }

@@ -15,6 +15,7 @@ import { launchPage, type PackageFormat } from '../training/packages/launch-page
 import { packageFaults } from '../training/packages/package-faults.ts'
 import { scorm12Manifest, scorm2004Manifest, scormName } from '../training/packages/scorm-manifest.ts'
 import { address, relativeLink, slug } from './address.ts'
+import { bundling } from './bundling.ts'
 import { packPages } from './packed-pages.ts'
 import { pathIn, type SitePage } from './site-map.ts'
 import { labelsOf } from './words/labels.ts'
@@ -40,14 +41,13 @@ const manifests = {
 /** Writes the script and the styles of launch pages beside those of the site. */
 export async function writeLaunchAssets(siteDir: string): Promise<void> {
   const here = fileURLToPath(new URL('.', import.meta.url))
-  const common = { bundle: true, minify: true, target: 'chrome80', charset: 'utf8', legalComments: 'none', logLevel: 'silent' } as const
   await build({
-    ...common,
+    ...bundling,
     format: 'iife',
     entryPoints: [join(here, 'scripts/training/report-to/launch.ts')],
     outfile: join(siteDir, 'assets/launch.js'),
   })
-  await build({ ...common, entryPoints: [join(here, 'styles/launch.css')], outfile: join(siteDir, 'assets/launch.css') })
+  await build({ ...bundling, entryPoints: [join(here, 'styles/launch.css')], outfile: join(siteDir, 'assets/launch.css') })
   // The script holds the hash of @noble/hashes: its licence (MIT) goes with every copy.
   const hashes = dirname(createRequire(import.meta.url).resolve('@noble/hashes/sha2.js'))
   copyFileSync(join(hashes, 'LICENSE'), join(siteDir, 'assets/launch-licence.txt'))

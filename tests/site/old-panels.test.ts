@@ -1,7 +1,8 @@
 import { runInNewContext } from 'node:vm'
 import { build } from 'esbuild'
 import { expect, test } from 'vitest'
-import { scripts, styleSheet, target } from '../../src/site/assets.ts'
+import { scripts, styleSheet } from '../../src/site/assets.ts'
+import { target } from '../../src/site/bundling.ts'
 import { styles } from '../../src/site/own-styles.ts'
 import { missingStyles } from './younger-styles.ts'
 
