@@ -27,6 +27,8 @@ export interface Options {
   /** Every value of an option that may be given several times, in order. */
   all(name: string): readonly string[]
   has(name: string): boolean
+  /** Some options as they were given, to be handed on to another command. */
+  given(names: readonly string[]): string[]
 }
 
 /** Reads the words and options of a command. Throws a UsageError for anything it does not know. */
@@ -72,5 +74,11 @@ export function parseOptions(args: readonly string[], spec: CommandSpec): Option
       return Array.isArray(value) ? value.map(String) : typeof value === 'string' ? [value] : []
     },
     has: (name) => values[name] !== undefined,
+    given: (names) =>
+      names.flatMap((name) => {
+        const value = values[name]
+        if (value === undefined) return []
+        return typeof value === 'string' ? [`--${name}`, value] : [`--${name}`]
+      }),
   }
 }

@@ -5,16 +5,14 @@ import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { handOver, type SiteInput } from '../site/handover.ts'
 import { openPages, type RenderPage } from '../site/run-astro.ts'
-import type { BuildInput } from './build-site.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
+import type { Sound } from './release-inputs.ts'
 import { newWorkDir, siteInput, unspokenLanguages } from './write-pages.ts'
-
-export type Shown = Pick<BuildInput, 'machine' | 'counts' | 'accepted'>
 
 export interface PreviewSite {
   /** Shows another state of the machine from now on; what keeps it from being shown leaves the one before. */
-  show(shown: Shown): Promise<{ refused: string } | undefined>
+  show(shown: Sound): Promise<{ refused: string } | undefined>
   /** The page or file at a path of the site; undefined where there is none. */
   at(path: string): Promise<{ html: string } | { file: string } | { later: string } | undefined>
   /** Whether anything is shown yet. */
@@ -32,9 +30,9 @@ export function previewSite(dir: string, args: readonly string[], progress: Prog
   const files = join(dir, 'files')
   const whole = join(dir, 'whole')
   mkdirSync(files)
-  let now: { shown: Shown; input: SiteInput; render: RenderPage; paths: string } | undefined
+  let now: { shown: Sound; input: SiteInput; render: RenderPage; paths: string } | undefined
   let building: ChildProcess | undefined
-  let triedFor: Shown | undefined
+  let triedFor: Sound | undefined
 
   /** Astro knows the paths that it was opened with, and no others. */
   const open = async (input: SiteInput, paths: string): Promise<RenderPage> => {
@@ -50,7 +48,7 @@ export function previewSite(dir: string, args: readonly string[], progress: Prog
       rmSync(work, { recursive: true, force: true })
     }
   }
-  const buildWhole = (of: Shown) => {
+  const buildWhole = (of: Sound) => {
     const child = spawn(process.execPath, [join(packageDir, 'src/cli/fettle.ts'), 'build', ...args, '--out', whole, '--no-zip'], { stdio: 'ignore' })
     building = child
     const finish = (isBuilt: boolean) => {

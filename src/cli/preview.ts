@@ -36,17 +36,12 @@ export async function run(options: Options): Promise<number> {
   const progress = startProgress()
   const memory = keepingMemory()
   const listeners = new Set<ServerResponse>()
-  const site = previewSite(
-    dir,
-    [folder, ...['shared', 'serial'].flatMap((name) => (options.has(name) ? [`--${name}`, options.get(name) ?? ''] : []))],
-    progress,
-    () => tellPages(),
-  )
   const script = await previewScript()
   let tail = ''
   const tellPages = () => {
     for (const listener of listeners) listener.write('data: checked\n\n')
   }
+  const site = previewSite(dir, [folder, ...options.given(['shared', 'serial'])], progress, tellPages)
   const tell = ({ loaded, findings }: Checked, current: boolean) => {
     tail = previewTail(findings, loaded.texts, current)
     tellPages()

@@ -1,4 +1,4 @@
-import { appendFileSync, cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { appendFileSync, cpSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest'
@@ -8,17 +8,14 @@ import { machineToBuild } from '../../src/cli/machine-to-build.ts'
 import { parseOptions } from '../../src/cli/options.ts'
 import { buildKeeper, unusedByBuild } from '../../src/cli/portfolio/kept-build.ts'
 import { startProgress } from '../../src/cli/progress.ts'
+import { editFile } from './edit-file.ts'
 import { runFettle } from './run-fettle.ts'
 
 const epoch = '1780000000'
 let kept: string
 let dir: string
 const at = (path: string) => join(dir, path)
-const edit = (path: string, was: string, is: string) => {
-  const before = readFileSync(at(path), 'utf8')
-  expect(before, path).toContain(was)
-  writeFileSync(at(path), before.replace(was, is))
-}
+const edit = (path: string, was: string, is: string) => editFile(at(path), was, is)
 
 /** A machine is built once, and copied for each case. */
 beforeAll(async () => {

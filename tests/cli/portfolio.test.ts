@@ -3,16 +3,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { jobsFor } from '../../src/cli/portfolio/planned-builds.ts'
+import { editFile } from './edit-file.ts'
 import { type Ran, runFettle } from './run-fettle.ts'
 
 let dir: string
 let cold: Ran
 const at = (path: string) => join(dir, path)
-const edit = (path: string, was: string, is: string) => {
-  const before = readFileSync(at(path), 'utf8')
-  expect(before, path).toContain(was)
-  writeFileSync(at(path), before.replace(was, is))
-}
+const edit = (path: string, was: string, is: string) => editFile(at(path), was, is)
 const build = (...words: string[]) => runFettle(['build', ...words, '--shared', at('content')])
 /** `machine state` of each row of a summary. */
 const states = ({ stdout }: Ran) =>

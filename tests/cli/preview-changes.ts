@@ -6,11 +6,13 @@ import { join, relative } from 'node:path'
 import { buildSite } from '../../src/cli/build-site.ts'
 import { checkFolder, countFindings } from '../../src/cli/load.ts'
 import { parseOptions } from '../../src/cli/options.ts'
-import { type PreviewSite, previewSite, type Shown } from '../../src/cli/preview-site.ts'
+import { type PreviewSite, previewSite } from '../../src/cli/preview-site.ts'
+import type { Sound } from '../../src/cli/release-inputs.ts'
 import { keepingMemory, type Memory, noMemory } from '../../src/load/memory.ts'
 import { graphOf } from '../../src/model/graph.ts'
 import { inItsLanguages } from '../../src/model/in-its-languages.ts'
 import { planSite } from '../../src/site/site-map.ts'
+import { editFile } from './edit-file.ts'
 
 const dir = mkdtempSync(join(tmpdir(), 'fettle-'))
 const machine = join(dir, 'machine')
@@ -18,11 +20,7 @@ const shared = join(dir, 'content')
 cpSync('tests/fixtures/sound-machine', machine, { recursive: true })
 cpSync('content', shared, { recursive: true })
 
-const edit = (path: string, was: string, is: string) => () => {
-  const text = readFileSync(join(dir, path), 'utf8')
-  if (!text.includes(was)) throw new Error(`${path} does not hold ${was}`)
-  writeFileSync(join(dir, path), text.replace(was, is))
-}
+const edit = (path: string, was: string, is: string) => () => editFile(join(dir, path), was, is)
 
 const changes: readonly (readonly [what: string, change: () => void])[] = [
   ['a text', edit('machine/pages/front/use.mdx', 'holds a crate', 'holds one crate')],
@@ -46,7 +44,7 @@ const options = parseOptions([machine, '--shared', shared], {
 })
 const quiet = { step: () => undefined, done: () => undefined }
 
-async function checkedWith(memory: Memory): Promise<Shown> {
+async function checkedWith(memory: Memory): Promise<Sound> {
   const { machine: checked, findings, accepted } = await checkFolder(machine, options, memory)
   const counts = countFindings(findings)
   if (!checked || counts.errors > 0) throw new Error(JSON.stringify(findings, null, 1))

@@ -17,11 +17,7 @@ export async function buildPortfolio(options: Options): Promise<number> {
   if (obstacle !== undefined) throw new UsageError(obstacle)
   const planned = plannedBuilds(options.words, parent)
   const jobs = jobsFor(options, planned.length)
-  const shared = options.get('shared')
-  const args = [
-    ...(shared === undefined ? [] : ['--shared', shared]),
-    ...['no-cache', 'no-zip'].flatMap((name) => (options.has(name) ? [`--${name}`] : [])),
-  ]
+  const args = options.given(['shared', 'no-cache', 'no-zip'])
   const start = performance.now()
   const builds = await runBuilds(planned, {
     jobs,

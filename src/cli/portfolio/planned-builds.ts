@@ -43,7 +43,7 @@ function idOf(folder: string): string | undefined {
 const buildBytes = 1.5e9
 
 /** How many machines are built at once: what --jobs says, else one a core as far as free memory allows. */
-export function jobsFor(options: Options, count: number): number {
+export function jobsFor(options: Pick<Options, 'get'>, count: number): number {
   const asked = options.get('jobs')
   if (asked !== undefined && !/^[1-9]\d{0,3}$/.test(asked)) throw new UsageError(`--jobs takes a number from 1 to 9999, not \`${asked}\``)
   const allowed = asked === undefined ? Math.min(availableParallelism(), Math.floor(process.availableMemory() / buildBytes)) : Number(asked)
