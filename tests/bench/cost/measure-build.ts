@@ -70,7 +70,7 @@ function measure(name: string, dir: string, runs: number): Measured {
       own.push(timeProcess([process.execPath, 'src/cli/fettle.ts', 'build', dir, '--out', site, '--no-zip', '--no-cache']))
       rmSync(project, { recursive: true, force: true })
       pages = writePlainProject(site, project)
-      const built = timeProcess([process.execPath, resolve('node_modules/astro/bin/astro.mjs'), 'build'], project)
+      const built = timeProcess([process.execPath, resolve('node_modules/astro/bin/astro.mjs'), 'build'], { cwd: project })
       const searched = timeProcess([resolve('node_modules/.bin/pagefind'), '--site', join(project, 'dist')])
       plain.push({ timeS: built.timeS + searched.timeS, userS: built.userS + searched.userS })
     }

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process'
 import { appendFileSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { listFiles } from '../../../src/bundle/files.ts'
@@ -7,6 +6,7 @@ import { aboutRun } from './about-run.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
 import { inOneLanguage, lessonOfSome, nameOf, portfolioFiles } from './portfolio-machines.ts'
 import { planOf } from './portfolio-plan.ts'
+import { timeProcess } from './time-process.ts'
 
 /** Where the last results stand. */
 const resultFile = 'tests/bench/results/portfolio.md'
@@ -73,24 +73,14 @@ function edit(dir: string, path: string, change: (text: string) => string): void
 
 function runBuild(dir: string, what: string, folders: readonly string[], out: string): BuildRun {
   const words = ['build', ...folders, '--shared', join(dir, 'content'), '--out', join(dir, out)]
-  const start = performance.now()
-  // The shell adds up the time of processes that are no Node: the search and the bundler of scripts.
-  const { stdout, stderr, status } = spawnSync(
-    'bash',
-    ['-c', 'TIMEFORMAT="cpu %U %S"; time "$@"', 'bash', process.execPath, 'src/cli/fettle.ts', ...words],
-    {
-      encoding: 'utf8',
-      maxBuffer: 2 ** 30,
-      env: { ...process.env, NODE_OPTIONS: `--import=${peakReporter}`, LC_ALL: 'C' },
-    },
-  )
-  const timeS = (performance.now() - start) / 1000
-  const alone = folders.length === 1 && status === 0 ? '1 built' : undefined
+  const { stdout, stderr, timeS, userS, systemS } = timeProcess([process.execPath, 'src/cli/fettle.ts', ...words], {
+    env: { NODE_OPTIONS: `--import=${peakReporter}` },
+  })
+  const alone = folders.length === 1 ? '1 built' : undefined
   const [, states = alone, jobs = '1'] = /^\d+ machines: ([^;]*);.* at most (\d+) at once$/m.exec(stdout) ?? []
-  const [, userS, systemS] = /^cpu ([\d.]+) ([\d.]+)$/m.exec(stderr) ?? []
-  if (states === undefined || userS === undefined) throw new Error(`${what}: no summary\n${stdout}\n${stderr}`)
+  if (states === undefined) throw new Error(`${what}: no summary\n${stdout}\n${stderr}`)
   const peaks = [...stderr.matchAll(/^peak (\d+)$/gm)].map(([, kb]) => Number(kb) / 1024)
-  return { what, states, timeS, cpuS: Number(userS) + Number(systemS), peakMb: Math.max(...peaks), jobs: Number(jobs) }
+  return { what, states, timeS, cpuS: userS + systemS, peakMb: Math.max(...peaks), jobs: Number(jobs) }
 }
 
 function sizesOf(bundle: string): Sizes {

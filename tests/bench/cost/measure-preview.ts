@@ -3,6 +3,7 @@ import { cpSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { aboutRun } from './about-run.ts'
+import { answers, ask, interrupt } from './asked-process.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
 import { median } from './median.ts'
 
@@ -82,21 +83,10 @@ async function startPreview(dir: string) {
   })
   return {
     url,
-    heapMb: () =>
-      new Promise<number>((done) => {
-        child.once('message', (bytes) => done(Number(bytes) / 2 ** 20))
-        child.send('heap')
-      }),
-    stop: () =>
-      new Promise<void>((done) => {
-        child.once('exit', () => done())
-        child.disconnect()
-        child.kill('SIGINT')
-      }),
+    heapMb: async () => (await ask(child)) / 2 ** 20,
+    stop: () => interrupt(child),
   }
 }
 
 /** Tells on request the heap that a process has in use after a collection, in bytes. */
-const heapReporter = `data:text/javascript,${encodeURIComponent(
-  "process.on('message',()=>{gc();process.send(process.memoryUsage().heapUsed)});process.channel.unref()",
-)}`
+const heapReporter = answers('(gc(),process.memoryUsage().heapUsed)')

@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { cpSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
+import { answers, ask, interrupt } from './asked-process.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
 
 interface Save {
@@ -73,24 +74,13 @@ function startWatch(dir: string) {
       new Promise<{ tookMs: number }>((done) => {
         heard = done
       }),
-    cpuMs: () =>
-      new Promise<number>((done) => {
-        child.once('message', (ms) => done(Number(ms)))
-        child.send('cpu')
-      }),
-    stop: () =>
-      new Promise<void>((done) => {
-        child.once('exit', () => done())
-        child.disconnect()
-        child.kill('SIGINT')
-      }),
+    cpuMs: () => ask(child),
+    stop: () => interrupt(child),
   }
 }
 
 /** Tells on request the processor time that a process has taken, in milliseconds. */
-const cpuReporter = `data:text/javascript,${encodeURIComponent(
-  "process.on('message',()=>{const{user,system}=process.cpuUsage();process.send((user+system)/1000)});process.channel.unref()",
-)}`
+const cpuReporter = answers('(({user,system})=>(user+system)/1000)(process.cpuUsage())')
 
 function table(firstMs: number, rows: readonly { what: string; ms: number; cpuMs: number }[]): string {
   const list = (times: readonly number[]) => times.map((ms) => ms.toFixed(0)).join(', ')

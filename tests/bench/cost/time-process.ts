@@ -6,13 +6,23 @@ export interface Cost {
   userS: number
 }
 
+export interface TimedProcess extends Cost {
+  systemS: number
+  stdout: string
+  stderr: string
+}
+
 /** The cost of a whole process and those that it waits for. Throws when it fails, with what it said. */
-export function timeProcess(command: readonly string[], cwd = process.cwd()): Cost {
-  // Bash counts the children of children as well, which Node does not tell.
-  const script = 'TIMEFORMAT="cost %U %R"; time "$@"'
-  const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', LC_ALL: 'C' }
-  const { stdout, stderr, status } = spawnSync('bash', ['-c', script, 'bash', ...command], { cwd, env, encoding: 'utf8', maxBuffer: 2 ** 30 })
-  const [, userS, timeS] = /^cost ([\d.]+) ([\d.]+)$/m.exec(stderr) ?? []
+export function timeProcess(command: readonly string[], { cwd, env = {} }: { cwd?: string; env?: NodeJS.ProcessEnv } = {}): TimedProcess {
+  // The shell adds up the time of processes that are no Node, such as the search and the bundler of scripts.
+  const script = 'TIMEFORMAT="cost %U %S %R"; time "$@"'
+  const { stdout, stderr, status } = spawnSync('bash', ['-c', script, 'bash', ...command], {
+    ...(cwd === undefined ? {} : { cwd }),
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', LC_ALL: 'C', ...env },
+    encoding: 'utf8',
+    maxBuffer: 2 ** 30,
+  })
+  const [, userS, systemS, timeS] = /^cost ([\d.]+) ([\d.]+) ([\d.]+)$/m.exec(stderr) ?? []
   if (status !== 0 || !userS) throw new Error(`${command.join(' ')} ended with ${status}:\n${stdout.slice(-2000)}\n${stderr.slice(-2000)}`)
-  return { timeS: Number(timeS), userS: Number(userS) }
+  return { timeS: Number(timeS), userS: Number(userS), systemS: Number(systemS), stdout, stderr }
 }
