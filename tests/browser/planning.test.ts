@@ -175,7 +175,7 @@ describe('by touch, opened from disk', () => {
       async (page) => {
         await page.getByRole('link', { name: 'Planificar la formación' }).tap()
         await page.waitForURL(/es\/planning\.html$/)
-        expect((await sessions(page))[0]).toBe('Sesión 1 · 30 min | Look round | Stop the press & lock it')
+        await expect.poll(async () => (await sessions(page))[0]).toBe('Sesión 1 · 30 min | Look round | Stop the press & lock it')
       },
       panel,
       'es/lessons.html',

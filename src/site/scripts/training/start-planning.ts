@@ -149,8 +149,10 @@ export function startPlanning(root: HTMLElement, page: TrainingPage): void {
   startPapers(root)
   page.store.onChange(() => void refresh())
   document.addEventListener('records-changed', () => void refresh())
-  root.hidden = false
-  required<HTMLElement>(document, '[data-plan-hint]').hidden = false
-  required<HTMLElement>(document, '[data-plan-lists]').hidden = true
-  void refresh()
+  // Shown when it is whole: what comes into an empty page would move the rest away under a finger.
+  void refresh().then(() => {
+    root.hidden = false
+    required<HTMLElement>(document, '[data-plan-hint]').hidden = false
+    required<HTMLElement>(document, '[data-plan-lists]').hidden = true
+  })
 }
