@@ -21,7 +21,7 @@ export async function buildFolder(options: Options, progress: Progress, keeper?:
   const { machine, counts, accepted } = sound
   const outDir = resolve(options.get('out') ?? join('dist', machine.file.id))
   const about = { model: machine.file.model, serial: machine.unit.serial, ...counts }
-  const built = await buildSite({ machine, counts, accepted, outDir, zip: !options.has('no-zip'), progress })
+  const built = await buildSite({ machine, counts, accepted, outDir, zip: !options.has('no-zip'), anew: options.has('no-cache'), progress })
   if ('refused' in built) {
     progress.done(`not built: ${built.refused}`)
     return { state: 'not built', code: 2, ...about }

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { writeManifest } from '../bundle/manifest.ts'
 import { publish, recover } from '../bundle/publish.ts'
@@ -10,7 +10,6 @@ import { dataFiles } from '../model/data-files.ts'
 import type { Machine } from '../model/machine.ts'
 import { speak } from '../model/words.ts'
 import { openSearch, type SearchIndex } from '../search/build-index.ts'
-import { pagesIn } from '../site/check-links.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
 import { searchEntries, searchPages, synonyms } from '../site/search-entries.ts'
 import type { Progress } from './progress.ts'
@@ -23,6 +22,8 @@ export interface BuildInput extends Sound {
   zip: boolean
   /** Lets pages say where their blocks stand. Never in a build that is handed on. */
   preview?: boolean
+  /** Trust nothing that is kept. */
+  anew: boolean
   progress: Progress
 }
 
@@ -37,6 +38,7 @@ export async function buildSite({
   outDir,
   zip,
   preview = false,
+  anew,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
   const unspoken = unspokenLanguages(machine)
@@ -47,8 +49,8 @@ export async function buildSite({
   const staged = stageBeside(outDir)
   let search: SearchIndex | undefined
   try {
-    const written = await writePages({ machine, counts, accepted, preview, progress }, staged, async ({ path, html, tree }) => {
-      search ??= await openSearch(htmlOfPages(staged))
+    const written = await writePages({ machine, counts, accepted, preview, anew, progress }, staged, async ({ path, html, tree }, pages) => {
+      search ??= await openSearch(Math.max(...machine.languages.map((language) => pages.filter((page) => page.language === language).length)))
       await search.add(path, html, tree)
     })
     if ('refused' in written) return written
@@ -89,10 +91,6 @@ export async function buildSite({
     rmSync(staged, { recursive: true, force: true })
     rmSync(`${staged}.zip`, { force: true })
   }
-}
-
-function* htmlOfPages(dir: string): Generator<string> {
-  for (const path of pagesIn(dir)) yield readFileSync(join(dir, path), 'utf8')
 }
 
 /** The zip of an earlier build beside a new folder would be taken for its zip. A zip that is no release is left alone. */

@@ -33,7 +33,7 @@ export async function run(options: Options): Promise<number> {
   try {
     const siteDir = join(work, 'site')
     mkdirSync(siteDir)
-    const written = await writePages({ machine, counts, accepted, preview: false, progress }, siteDir)
+    const written = await writePages({ machine, counts, accepted, preview: false, anew: options.has('no-cache'), progress }, siteDir)
     if ('refused' in written) {
       progress.done(`not packed: ${written.refused}`)
       return 2

@@ -1,14 +1,15 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { mkdirSync, rmSync, statSync } from 'node:fs'
+import { mkdirSync, statSync } from 'node:fs'
 import { join, resolve, sep } from 'node:path'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { handOver, type SiteInput } from '../site/handover.ts'
-import { openPages, type RenderPage } from '../site/run-astro.ts'
+import type { SitePage } from '../site/site-map.ts'
+import { openViews, type Views } from './kept-views.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
 import type { Sound } from './release-inputs.ts'
-import { newWorkDir, siteInput, unspokenLanguages } from './write-pages.ts'
+import { siteInput, unspokenLanguages } from './write-pages.ts'
 
 export interface PreviewSite {
   /** Shows another state of the machine from now on; what keeps it from being shown leaves the one before. */
@@ -24,30 +25,17 @@ export interface PreviewSite {
  * A site of which each page is made when it is looked at, so that a saved line is seen at once. What only a whole build has, the search and
  * the lists for integrators, is built beside it by a process of its own, `fettle build` with `args`, when it is asked for.
  * Until the first is there it comes later, and `ready` is called when it has come; after that the one before is given until a new one is there.
- * `dir` is an empty folder.
+ * `dir` is an empty folder. `anew`: trust nothing that is kept.
  */
-export function previewSite(dir: string, args: readonly string[], progress: Progress, ready: () => void): PreviewSite {
+export function previewSite(dir: string, args: readonly string[], anew: boolean, progress: Progress, ready: () => void): PreviewSite {
   const files = join(dir, 'files')
   const whole = join(dir, 'whole')
   mkdirSync(files)
-  let now: { shown: Sound; input: SiteInput; render: RenderPage; paths: string } | undefined
+  let now: { shown: Sound; input: SiteInput; pages: ReadonlyMap<string, SitePage> } | undefined
+  let views: Views | undefined
   let building: ChildProcess | undefined
   let triedFor: Sound | undefined
 
-  /** Astro knows the paths that it was opened with, and no others. */
-  const open = async (input: SiteInput, paths: string): Promise<RenderPage> => {
-    if (now?.paths === paths) {
-      handOver(input)
-      return now.render
-    }
-    progress.step(`${input.pages.length} pages, each when it is looked at`)
-    const work = newWorkDir(input.machine)
-    try {
-      return await openPages(input, work)
-    } finally {
-      rmSync(work, { recursive: true, force: true })
-    }
-  }
   const buildWhole = (of: Sound) => {
     const child = spawn(process.execPath, [join(packageDir, 'src/cli/fettle.ts'), 'build', ...args, '--out', whole, '--no-zip'], { stdio: 'ignore' })
     building = child
@@ -71,13 +59,15 @@ export function previewSite(dir: string, args: readonly string[], progress: Prog
         now && hasSameFiles(now.shown.machine, machine) ? { version: now.input.release.assets, broken: [] } : await writeAssets(machine, files)
       if (written.broken.length > 0) return { refused: written.broken.join('\n') }
       const input = siteInput({ ...shown, preview: true }, written.version)
-      const paths = JSON.stringify(input.pages)
-      now = { shown, input, render: await open(input, paths), paths }
+      views ??= await openViews(anew, progress)
+      handOver(input)
+      now = { shown, input, pages: new Map(input.pages.map((page) => [page.path, page])) }
       return undefined
     },
     async at(path) {
       if (!now) return undefined
-      if (now.input.pages.some((page) => page.path === path)) return { html: await now.render(path) }
+      const page = now.pages.get(path)
+      if (page && views) return { html: await views.render(page) }
       const file = fileIn(files, path)
       if (file !== undefined) return { file }
       if (!ofWholeBuild.test(path)) return undefined
@@ -86,7 +76,10 @@ export function previewSite(dir: string, args: readonly string[], progress: Prog
       const made = fileIn(whole, path)
       return made === undefined ? undefined : { file: made }
     },
-    close: () => building?.kill(),
+    close() {
+      building?.kill()
+      views?.close()
+    },
   }
 }
 

@@ -41,7 +41,7 @@ export async function run(options: Options): Promise<number> {
   const tellPages = () => {
     for (const listener of listeners) listener.write('data: checked\n\n')
   }
-  const site = previewSite(dir, [folder, ...options.given(['shared', 'serial'])], progress, tellPages)
+  const site = previewSite(dir, [folder, ...options.given(['shared', 'serial', 'no-cache'])], options.has('no-cache'), progress, tellPages)
   const tell = ({ loaded, findings }: Checked, current: boolean) => {
     tail = previewTail(findings, loaded.texts, current)
     tellPages()

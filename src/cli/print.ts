@@ -40,7 +40,7 @@ export async function run(options: Options): Promise<number> {
     const started = await startPrinter(work)
     if ('refused' in started) return refuse(progress, started.refused)
     printer = started
-    const written = await writePages({ machine, counts, accepted, preview: false, progress }, work)
+    const written = await writePages({ machine, counts, accepted, preview: false, anew: options.has('no-cache'), progress }, work)
     if ('refused' in written) return refuse(progress, written.refused)
     const input: PrintInput = {
       machine,

@@ -1,21 +1,20 @@
-import { rmSync } from 'node:fs'
-import { join } from 'node:path'
 import { checkValue } from '../bundle/manifest.ts'
 import { type Graph, graphOf } from '../model/graph.ts'
 import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
-import { checkLinks, type ReadPage } from '../site/check-links.ts'
 import type { SiteInput } from '../site/handover.ts'
-import { renderSite } from '../site/run-astro.ts'
+import { type ReadPage, renderSite } from '../site/render-site.ts'
 import { planSite, type SitePage } from '../site/site-map.ts'
 import { labelsOf } from '../site/words/labels.ts'
-import { packageDir } from './paths.ts'
+import { openViews } from './kept-views.ts'
 import type { Progress } from './progress.ts'
 import { asTold, releaseInputs, type Sound } from './release-inputs.ts'
 import { version } from './version.ts'
 
 export interface PagesInput extends Sound {
   preview: boolean
+  /** Trust nothing that is kept. */
+  anew: boolean
   progress: Progress
 }
 
@@ -31,45 +30,32 @@ export function unspokenLanguages({ languages }: Machine): string | undefined {
   return unspoken.length > 0 ? `the site has no labels for ${unspoken.join(', ')}; a language is one file in src/site/words/` : undefined
 }
 
-/** Writes every page of a checked machine into a folder, with styles, scripts, drawings and pictures, and reads its links; `onPage` is given what is read for them. */
+/** Writes every page of a checked machine into a folder, with styles, scripts, drawings and pictures, and reads its links; `onPage` is given each as it is written. */
 export async function writePages(
-  { machine, counts, accepted, preview, progress }: PagesInput,
+  { machine, counts, accepted, preview, anew, progress }: PagesInput,
   dir: string,
-  onPage?: (page: ReadPage) => Promise<void>,
+  onPage?: (page: ReadPage, all: readonly SitePage[]) => Promise<void>,
 ): Promise<WrittenPages | { refused: string }> {
-  const work = newWorkDir(machine)
+  progress.step('styles, scripts, drawings and pictures')
+  const assets = await writeAssets(machine, dir)
+  if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
+  const input = siteInput({ machine, counts, accepted, preview }, assets.version)
+  const views = await openViews(anew, progress)
   try {
-    progress.step('styles, scripts, drawings and pictures')
-    const assets = await writeAssets(machine, dir)
-    if (assets.broken.length > 0) return { refused: assets.broken.join('\n') }
-    const input = siteInput({ machine, counts, accepted, preview }, assets.version)
     progress.step(`${input.pages.length} pages`)
-    await renderSite(input, dir, work)
-    progress.step('links')
-    const broken = await checkLinks(dir, onPage)
+    const { broken } = await renderSite(input, dir, views.render, onPage && ((page) => onPage(page, input.pages)))
     if (broken.length > 0) throw new Error(`links that lead nowhere:\n${broken.join('\n')}`)
     return { graph: input.graph, pages: input.pages, checkValue: input.release.checkValue }
   } finally {
-    rmSync(work, { recursive: true, force: true })
+    views.close()
   }
 }
 
 /** What the pages of a checked machine show. */
-export function siteInput({ machine, counts, accepted, preview }: Omit<PagesInput, 'progress'>, assets: string): SiteInput {
+export function siteInput({ machine, counts, accepted, preview }: Omit<PagesInput, 'anew' | 'progress'>, assets: string): SiteInput {
   const graph = graphOf(machine)
   const pages = planSite(machine, graph)
   const value = checkValue(releaseInputs({ machine, counts, accepted }))
   const release = { toolVersion: version, checkValue: value, check: counts, accepted: accepted.map(asTold), assets }
   return { machine, graph, pages, addresses: new Set(pages.map(({ address }) => address)), release, preview }
-}
-
-let works = 0
-
-/**
- * Below the packages: Astro writes its server bundle there and finds its packages from there. Another folder each time:
- * Node takes a bundle at the same address for the one that it has loaded, and that knows the pages of before.
- */
-export function newWorkDir({ file }: Machine): string {
-  works++
-  return join(packageDir, 'node_modules/.cache/fettle', `${file.id}-${process.pid}-${works}`)
 }

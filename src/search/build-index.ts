@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
 import type { SearchEntry, SearchPage, Terms } from './entry.ts'
 import { packSearch } from './pack.ts'
-import { type HtmlNode, type IndexedPage, isIndexed, partElements, readIndexedPage, unindexed } from './page-words.ts'
+import { type HtmlNode, type IndexedPage, partElements, readIndexedPage, unindexed } from './page-words.ts'
 import { wordsOf } from './words.ts'
 
 export type { SearchEntry, SearchPage } from './entry.ts'
@@ -31,17 +31,17 @@ export interface SearchIndex {
 }
 
 /**
- * Opens the search of the pages to come, which are looked at for their number alone. The same pages in the same order give
+ * Opens the search of pages to come; `mostPages`: how many come in the language that has most. The same pages in the same order give
  * the same bytes. Throws when Pagefind cannot index. Not twice at the same time in one process: Pagefind has one service.
  */
-export async function openSearch(toCome: Iterable<string>): Promise<SearchIndex> {
+export async function openSearch(mostPages: number): Promise<SearchIndex> {
   // Passages of several pages share a file, in each language as many files: fewer to open, and a stick with large
   // clusters holds a tenth of what it would.
   const config: PagefindServiceConfig = {
     keepIndexUrl: true,
     writePlayground: false,
     excludeSelectors: [...unindexed],
-    maxFragments: Math.max(20, Math.ceil(pagesOfLargestLanguage(toCome) / 20)),
+    maxFragments: Math.max(20, Math.ceil(mostPages / 20)),
   }
   const { index, errors } = await createIndex(config)
   if (!index) throw new Error(`Pagefind cannot start an index: ${errors.join('; ')}`)
@@ -93,17 +93,6 @@ function termsOf(read: readonly IndexedPage[], { languages, entries, pages: kind
     })
   }
   return data
-}
-
-/** How many pages are indexed in the language that has most of them. */
-function pagesOfLargestLanguage(pages: Iterable<string>): number {
-  const count = new Map<string, number>()
-  for (const html of pages) {
-    if (!isIndexed(html)) continue
-    const language = /<html[^>]*\slang=["']?([^"'\s>]*)/i.exec(html)?.[1]?.toLowerCase() ?? ''
-    count.set(language, (count.get(language) ?? 0) + 1)
-  }
-  return Math.max(0, ...count.values())
 }
 
 /** The words of all pages with the number of pages that each stands on, as `Terms` holds them. */

@@ -12,7 +12,7 @@ export interface IndexedPage {
 }
 
 /** Whether a page may have a part that is indexed; this spares parsing the others. */
-export const isIndexed = (html: string): boolean => html.includes('data-pagefind-body')
+const isIndexed = (html: string): boolean => html.includes('data-pagefind-body')
 
 /** Reads a page, which a caller may have parsed already; undefined when nothing in it has `data-pagefind-body`. */
 export function readIndexedPage(html: string, tree?: HtmlNode): IndexedPage | undefined {

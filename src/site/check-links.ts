@@ -1,53 +1,33 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { existsSync } from 'node:fs'
 import { join, posix } from 'node:path'
-import { type DefaultTreeAdapterTypes, parse } from 'parse5'
+import type { DefaultTreeAdapterTypes } from 'parse5'
 
 type HtmlNode = DefaultTreeAdapterTypes.Node
-
-/** A page of the built site as it was read: it takes longer to parse than to render, so what else is read of it uses this tree. */
-export interface ReadPage {
-  path: string
-  html: string
-  tree: DefaultTreeAdapterTypes.Document
-}
 
 /** Attributes that load or lead to a file. */
 const linking = new Set(['href', 'src', 'action', 'srcset', 'poster', 'data', 'xlink:href'])
 
 /**
- * The second net under the links: reads the built pages and tells which link leads to no file or no id,
- * starts at the root or goes outside. The first net reports the author's links at their line.
- * `onPage` is given each page in the order of the paths.
+ * The second net under the links: is given the pages as they are written and tells, when all are there, which link leads to no file
+ * or no id, starts at the root or goes outside. The first net reports the author's links at their line.
  */
-export async function checkLinks(siteDir: string, onPage?: (page: ReadPage) => Promise<void>): Promise<string[]> {
+export function linkCheck(): { add(path: string, tree: HtmlNode): void; broken(siteDir: string): string[] } {
   const pages = new Map<string, { ids: Set<string>; links: string[] }>()
-  for (const path of pagesIn(siteDir)) {
-    const html = readFileSync(join(siteDir, path), 'utf8')
-    const tree = parse(html)
-    pages.set(path, linksOf(tree))
-    await onPage?.({ path, html, tree })
-  }
-  const broken: string[] = []
-  for (const [path, { links }] of pages) {
-    for (const link of links) {
-      if (/^([a-z][a-z0-9+.-]*:|\/)/i.test(link)) broken.push(`${path}: ${link}`)
-      else {
+  return {
+    add: (path, tree) => pages.set(path, linksOf(tree)),
+    broken(siteDir) {
+      const leadsSomewhere = (from: string, link: string) => {
+        if (/^([a-z][a-z0-9+.-]*:|\/)/i.test(link)) return false
         const [file = '', anchor] = decodeURIComponent(link.replace(/\?[^#]*/, '')).split('#')
-        const target = file === '' ? path : posix.normalize(posix.join(posix.dirname(path), file))
+        const target = file === '' ? from : posix.normalize(posix.join(posix.dirname(from), file))
         const page = pages.get(target)
+        if (page) return !anchor || page.ids.has(anchor)
         // The search files are written after the pages, from them.
-        if (!page && !/^search\/|^\.\.\//.test(target) && !existsSync(join(siteDir, target))) broken.push(`${path}: ${link}`)
-        if (page && anchor && !page.ids.has(anchor)) broken.push(`${path}: ${link}`)
+        return /^search\/|^\.\.\//.test(target) || existsSync(join(siteDir, target))
       }
-    }
+      return [...pages].flatMap(([path, { links }]) => links.filter((link) => !leadsSomewhere(path, link)).map((link) => `${path}: ${link}`))
+    },
   }
-  return broken
-}
-
-/** The pages of a built site by their paths, in code-unit order. */
-export function pagesIn(siteDir: string): string[] {
-  const paths = readdirSync(siteDir, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/'))
-  return paths.filter((path) => path.endsWith('.html')).sort()
 }
 
 function linksOf(tree: HtmlNode): { ids: Set<string>; links: string[] } {

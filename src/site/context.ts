@@ -39,6 +39,7 @@ export interface Context {
 declare global {
   namespace App {
     interface Locals {
+      page: SitePage
       context: Context
     }
   }

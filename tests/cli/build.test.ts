@@ -17,11 +17,11 @@ afterAll(() => rmSync(dir, { recursive: true, force: true }))
 const manifest = (folder: string) => readFileSync(join(folder, 'manifest.json'), 'utf8')
 
 describe('fettle build', () => {
-  test('the same machine in another folder, at another place and in another time zone gives the same bytes', async () => {
+  test('the same machine in another folder, at another place, in another time zone and with nothing kept gives the same bytes', async () => {
     const copy = join(dir, 'elsewhere/machine')
     cpSync('example-machine', copy, { recursive: true })
     const other = join(dir, 'two/deeper/rcw-400')
-    expect(await runFettle(['build', copy, '--out', other], { TZ: 'Pacific/Auckland', LANG: 'tr_TR.UTF-8' })).toMatchObject({ code: 0 })
+    expect(await runFettle(['build', copy, '--no-cache', '--out', other], { TZ: 'Pacific/Auckland', LANG: 'tr_TR.UTF-8' })).toMatchObject({ code: 0 })
     expect(manifest(other)).toBe(manifest(out))
     expect(readFileSync(`${other}.zip`).equals(readFileSync(`${out}.zip`))).toBe(true)
   })

@@ -66,7 +66,7 @@ try {
   const previewDir = join(dir, 'preview')
   mkdirSync(previewDir)
   let ready: (() => void) | undefined
-  const preview = previewSite(previewDir, [machine, '--shared', shared], quiet, () => ready?.())
+  const preview = previewSite(previewDir, [machine, '--shared', shared], false, quiet, () => ready?.())
   const memory = keepingMemory()
   await preview.show(await checkedWith(memory))
   for (const [index, [what, change]] of changes.entries()) {
@@ -79,7 +79,7 @@ try {
     for (const { path } of planSite(now, graphOf(now))) shown.set(path, await textAt(preview, path))
     const clean = join(dir, 'clean')
     const input = await checkedWith(noMemory)
-    await buildSite({ ...input, outDir: clean, zip: false, preview: true, progress: quiet })
+    await buildSite({ ...input, outDir: clean, zip: false, preview: true, anew: true, progress: quiet })
     const compared = pathsIn(clean).filter((path) => /\.html$|^(assets|sheets|images)\//.test(path))
     const differ: string[] = []
     for (const path of compared) {
@@ -89,7 +89,7 @@ try {
     }
     // The search is that of a build, whose pages have no marks.
     if (index === changes.length - 1) {
-      await buildSite({ ...input, outDir: clean, zip: false, progress: quiet })
+      await buildSite({ ...input, outDir: clean, zip: false, anew: true, progress: quiet })
       const isReady = new Promise<void>((done) => {
         ready = done
       })

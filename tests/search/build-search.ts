@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { openSearch, type SearchInput } from '../../src/search/build-index.ts'
-import { pagesIn } from '../../src/site/check-links.ts'
+import { pagesIn } from '../site/built-pages.ts'
 
 /** Writes the search of a folder of pages, in the order in which a build hands them over. */
 export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir: string }): Promise<{ files: number; pages: number }> {
   const htmlOf = (path: string) => readFileSync(join(siteDir, path), 'utf8')
   const pages = pagesIn(siteDir)
-  const index = await openSearch(pages.map(htmlOf))
+  const index = await openSearch(pages.length)
   try {
     for (const path of pages) await index.add(path, htmlOf(path))
     return await index.write(input)

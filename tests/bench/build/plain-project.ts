@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { type DefaultTreeAdapterTypes, parse } from 'parse5'
-import { pagesIn } from '../../../src/site/check-links.ts'
+import { pagesIn } from '../../site/built-pages.ts'
 
 type HtmlNode = DefaultTreeAdapterTypes.Node
 type HtmlElement = DefaultTreeAdapterTypes.Element

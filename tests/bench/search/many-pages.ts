@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import type { SearchInput } from '../../../src/search/build-index.ts'
 import type { SearchEntry, SearchPage, Terms } from '../../../src/search/entry.ts'
-import { pagesIn } from '../../../src/site/check-links.ts'
+import { pagesIn } from '../../site/built-pages.ts'
 
 /**
  * Writes a site of about so many indexed pages, made of the built example: its pages over and over as those of more stations, each with tags

@@ -1,0 +1,69 @@
+import { hash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { compilePages, openPages, type RenderPage } from '../site/compile-pages.ts'
+import { toolHash } from './kept-key.ts'
+import { packageDir } from './paths.ts'
+import type { Progress } from './progress.ts'
+
+/** Below the packages, since what Astro compiles finds them from there. */
+const home = join(packageDir, 'node_modules/.cache/fettle')
+
+/** Folders of sources that no page runs. */
+export const unusedByViews: ReadonlySet<string> = new Set(['bundle', 'changes', 'check', 'cli', 'load', 'print', 'report', 'start'])
+
+export interface Views {
+  render: RenderPage
+  close(): void
+}
+
+/**
+ * The views of the site as Astro compiles them. They know no machine, so they are kept, under a hash of the sources that a page runs, of
+ * the packages and of Node. `anew`: compiled now, for this process alone.
+ */
+export async function openViews(anew: boolean, progress: Progress): Promise<Views> {
+  if (anew) {
+    progress.step('views')
+    const dir = join(home, `views-anew-${process.pid}-${Date.now()}`)
+    const close = () => rmSync(dir, { recursive: true, force: true })
+    try {
+      mkdirSync(dir, { recursive: true })
+      await compilePages(dir)
+      return { render: await openPages(dir), close }
+    } catch (error) {
+      close()
+      throw error
+    }
+  }
+  const name = `views-${hash('sha256', `${process.version} ${toolHash(unusedByViews)}`).slice(0, 16)}`
+  const dir = join(home, name)
+  if (!existsSync(dir)) {
+    progress.step('views')
+    await compileInto(dir)
+    removeEarlier(name)
+  }
+  return { render: await openPages(dir), close: () => undefined }
+}
+
+/** Compiled beside its place and moved there when it is whole; another process may have been faster with the same. */
+async function compileInto(dir: string): Promise<void> {
+  const beside = `${dir}.${process.pid}`
+  mkdirSync(beside, { recursive: true })
+  try {
+    await compilePages(beside)
+    renameSync(beside, dir)
+  } catch (error) {
+    if (!existsSync(dir)) throw error
+  } finally {
+    rmSync(beside, { recursive: true, force: true })
+  }
+}
+
+/** What other states of Fettle have left, but for what a process may be at. */
+function removeEarlier(name: string): void {
+  const dayMs = 24 * 3600 * 1000
+  for (const other of readdirSync(home)) {
+    const path = join(home, other)
+    if (!other.startsWith(name) && Date.now() - statSync(path).mtimeMs > dayMs) rmSync(path, { recursive: true, force: true })
+  }
+}
