@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { posix } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { unusedByViews } from '../src/cli/kept-views.ts'
 
 /**
  * What each folder of `src/` may import, besides itself: the table of DEVELOPERS.md. A folder that is not in
@@ -106,6 +107,13 @@ describe('imports', () => {
       return undefined
     }
     expect(files.flatMap((file) => circleFrom(file, []) ?? [])).toEqual([])
+  })
+
+  test('bring no source to a page that the key of the kept views leaves out', () => {
+    const run = new Set(['site/pages/index.astro', 'site/page-server.ts'])
+    for (const file of run) for (const { target } of importsOf(file, texts.get(file) ?? '')) run.add(target)
+    expect(run.size).toBeGreaterThan(400)
+    expect([...run].filter((file) => unusedByViews.has(folderOf(file)))).toEqual([])
   })
 
   test.each([

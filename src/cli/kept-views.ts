@@ -42,7 +42,12 @@ export async function openViews(anew: boolean, progress: Progress): Promise<View
     await compileInto(dir)
     removeEarlier(name)
   }
-  return { render: await openPages(dir), close: () => undefined }
+  try {
+    return { render: await openPages(dir), close: () => undefined }
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    throw new Error(`the kept views cannot be used: delete ${dir}, or build with --no-cache (${reason})`)
+  }
 }
 
 /** Compiled beside its place and moved there when it is whole; another process may have been faster with the same. */

@@ -5,6 +5,7 @@ import { measureBuild } from './cost/measure-build.ts'
 import { measurePdf } from './cost/measure-pdf.ts'
 import { measurePortfolio } from './cost/measure-portfolio.ts'
 import { measurePreview } from './cost/measure-preview.ts'
+import { measureRelease } from './cost/measure-release.ts'
 import { measureWatch } from './cost/measure-watch.ts'
 import { checkFiles, readFiles } from './example.ts'
 import { reportFuzz, runFuzz } from './fuzz/run-fuzz.ts'
@@ -24,6 +25,7 @@ const parts: Record<string, (seed: number, count: number) => string | Promise<st
   watch: () => measureWatch(4),
   check: (seed, largest) => measureCheck(seed, largest),
   build: (seed, largest) => measureBuild(seed, largest),
+  release: (seed, largest) => measureRelease(seed, largest),
   preview: (_seed, saves) => measurePreview(Math.min(saves, 1_000)),
   // It alone needs a browser.
   search: async (_seed, largest) => (await import('./search/measure-search.ts')).measureSearch(largest),

@@ -1,9 +1,11 @@
-import { appendFileSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { listFiles } from '../../../src/bundle/files.ts'
+import { editFile } from '../../cli/edit-file.ts'
 import { readFiles } from '../example.ts'
 import { aboutRun } from './about-run.ts'
 import { inTemporaryFolder } from './in-temporary-folder.ts'
+import { peaksIn, reportingPeaks } from './peaks.ts'
 import { inOneLanguage, lessonOfSome, nameOf, portfolioFiles } from './portfolio-machines.ts'
 import { planOf } from './portfolio-plan.ts'
 import { timeProcess } from './time-process.ts'
@@ -52,35 +54,25 @@ export function measurePortfolio(machines: number): Promise<string> {
     }
     build('cold')
     build('warm: nothing has changed')
-    edit(dir, 'content/notes.txt', () => 'x\n')
+    writeFileSync(join(dir, 'content/notes.txt'), 'x\n')
     build('a shared file has changed that none takes')
-    edit(dir, `content/${lessonOfSome}.mdx`, (text) => text.replace('title: ', 'title: How to '))
+    editFile(join(dir, `content/${lessonOfSome}.mdx`), 'title: ', 'title: How to ')
     build('a shared lesson has changed that a quarter take')
-    edit(dir, `machines/${nameOf(machines - 1)}/pages/front/technical-data.mdx`, (text) => text.replace('2900 kg', '2950 kg'))
+    editFile(join(dir, `machines/${nameOf(machines - 1)}/pages/front/technical-data.mdx`), '2900 kg', '2950 kg')
     build('a page of one machine has changed')
     return text
   })
 }
 
-function edit(dir: string, path: string, change: (text: string) => string): void {
-  const file = join(dir, path)
-  appendFileSync(file, '')
-  const before = readFileSync(file, 'utf8')
-  const after = change(before)
-  if (after === before) throw new Error(`${path}: the edit changes nothing`)
-  writeFileSync(file, after)
-}
-
 function runBuild(dir: string, what: string, folders: readonly string[], out: string): BuildRun {
   const words = ['build', ...folders, '--shared', join(dir, 'content'), '--out', join(dir, out)]
   const { stdout, stderr, timeS, userS, systemS } = timeProcess([process.execPath, 'src/cli/fettle.ts', ...words], {
-    env: { NODE_OPTIONS: `--import=${peakReporter}` },
+    env: reportingPeaks,
   })
   const alone = folders.length === 1 ? '1 built' : undefined
   const [, states = alone, jobs = '1'] = /^\d+ machines: ([^;]*);.* at most (\d+) at once$/m.exec(stdout) ?? []
   if (states === undefined) throw new Error(`${what}: no summary\n${stdout}\n${stderr}`)
-  const peaks = [...stderr.matchAll(/^peak (\d+)$/gm)].map(([, kb]) => Number(kb) / 1024)
-  return { what, states, timeS, cpuS: userS + systemS, peakMb: Math.max(...peaks), jobs: Number(jobs) }
+  return { what, states, timeS, cpuS: userS + systemS, peakMb: Math.max(...peaksIn(stderr)), jobs: Number(jobs) }
 }
 
 function sizesOf(bundle: string): Sizes {
@@ -98,8 +90,3 @@ function table(runs: readonly BuildRun[]): string[] {
     ),
   ]
 }
-
-/** Tells the peak resident memory of a process in kilobytes when it ends. */
-const peakReporter = `data:text/javascript,${encodeURIComponent(
-  "import{isMainThread}from'node:worker_threads';if(isMainThread)process.on('exit',()=>process.stderr.write('\\npeak '+process.resourceUsage().maxRSS+'\\n'))",
-)}`
