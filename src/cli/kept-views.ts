@@ -69,6 +69,8 @@ function removeEarlier(name: string): void {
   const dayMs = 24 * 3600 * 1000
   for (const other of readdirSync(home)) {
     const path = join(home, other)
-    if (!other.startsWith(name) && Date.now() - statSync(path).mtimeMs > dayMs) rmSync(path, { recursive: true, force: true })
+    // Another process may take it away at the same time.
+    const madeMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs
+    if (!other.startsWith(name) && madeMs !== undefined && Date.now() - madeMs > dayMs) rmSync(path, { recursive: true, force: true })
   }
 }
