@@ -7,7 +7,7 @@ import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
 
 /** Below the packages, since what Astro compiles finds them from there. */
-const home = join(packageDir, 'node_modules/.cache/fettle')
+const home = join(packageDir, 'node_modules/.cache/fettle/views')
 
 /** Folders of sources that no page runs. */
 export const unusedByViews: ReadonlySet<string> = new Set(['bundle', 'changes', 'check', 'cli', 'load', 'print', 'report', 'start'])
@@ -24,7 +24,7 @@ export interface Views {
 export async function openViews(anew: boolean, progress: Progress): Promise<Views> {
   if (anew) {
     progress.step('views')
-    const dir = join(home, `views-anew-${process.pid}-${Date.now()}`)
+    const dir = join(home, `anew-${process.pid}-${Date.now()}`)
     const close = () => rmSync(dir, { recursive: true, force: true })
     try {
       mkdirSync(dir, { recursive: true })
@@ -35,7 +35,7 @@ export async function openViews(anew: boolean, progress: Progress): Promise<View
       throw error
     }
   }
-  const name = `views-${hash('sha256', `${process.version} ${toolHash(unusedByViews)}`).slice(0, 16)}`
+  const name = hash('sha256', `${process.version} ${toolHash(unusedByViews)}`).slice(0, 16)
   const dir = join(home, name)
   if (!existsSync(dir)) {
     progress.step('views')

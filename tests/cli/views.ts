@@ -14,7 +14,7 @@ handOver(input)
 const steps: string[] = []
 const progress = { step: (text: string) => steps.push(text), done: () => undefined }
 const anewFolders = () =>
-  readdirSync(`${packageDir}/node_modules/.cache/fettle`).filter((name) => name.startsWith(`views-anew-${process.pid}-`)).length
+  readdirSync(`${packageDir}/node_modules/.cache/fettle/views`).filter((name) => name.startsWith(`anew-${process.pid}-`)).length
 
 await openViews(false, progress)
 steps.length = 0
