@@ -79,7 +79,7 @@ try {
     for (const { path } of planSite(now, graphOf(now))) shown.set(path, await textAt(preview, path))
     const clean = join(dir, 'clean')
     const input = await checkedWith(noMemory)
-    await buildSite({ ...input, outDir: clean, zip: false, preview: true, anew: true, progress: quiet })
+    await buildSite({ ...input, outDir: clean, zip: false, preview: true, anew: index === 0, progress: quiet })
     const compared = pathsIn(clean).filter((path) => /\.html$|^(assets|sheets|images)\//.test(path))
     const differ: string[] = []
     for (const path of compared) {
