@@ -1,10 +1,9 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type openPage } from './chromium.ts'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
+import type { openPage } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
 import { layoutShift } from './layout-shift.ts'
 import { usePage } from './use-page.ts'
@@ -15,21 +14,9 @@ const office = { width: 1440, height: 900, touch: false }
 /** After this time the example goes back to its start; the warning comes a minute before. */
 const backMin = 10
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildExample('--no-zip'))
 
-function fromDisk(address: string): string {
-  const [path = '', rest = ''] = address.split(/(?=[?#])/)
-  return pathToFileURL(join(built.dir, path)).href + rest
-}
-const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page) => Promise<void>) => usePage(browser, options, act)
+const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page) => Promise<void>) => usePage(site.browser, options, act)
 const choose = async (page: Page, choice: string) => {
   if (await page.locator('#display').isHidden()) await page.locator('[data-display-switch]').tap()
   await page.locator('#display').waitFor()
@@ -46,13 +33,13 @@ const textPx = (page: Page) => page.evaluate(() => Number.parseFloat(getComputed
 describe('what a reader sets', () => {
   test('larger text comes in two steps, stays on every page, and is taken back', async () => {
     await onPage(panel, async (page) => {
-      await page.goto(fromDisk('lockout/lo-2.html'))
+      await page.goto(site.fromDisk('lockout/lo-2.html'))
       const usual = await textPx(page)
       await choose(page, 'Larger')
       expect(await textPx(page)).toBeCloseTo(usual * 1.2, 1)
       await choose(page, 'Largest')
       expect(await page.getByRole('button', { name: 'Largest', pressed: true }).count()).toBe(1)
-      await page.goto(fromDisk('es/tags/PRS204.html'))
+      await page.goto(site.fromDisk('es/tags/PRS204.html'))
       expect(await textPx(page)).toBeCloseTo(usual * 1.4, 1)
       await choose(page, 'Normal')
       await page.reload()
@@ -63,9 +50,9 @@ describe('what a reader sets', () => {
   test('dark and light stay, whatever the screen is set to', async () => {
     await onPage({ ...panel, context: { colorScheme: 'light' } }, async (page) => {
       const isDark = () => page.evaluate(() => getComputedStyle(document.documentElement).colorScheme === 'dark')
-      await page.goto(fromDisk('index.html'))
+      await page.goto(site.fromDisk('index.html'))
       await choose(page, 'Dark')
-      await page.goto(fromDisk('alarms.html'))
+      await page.goto(site.fromDisk('alarms.html'))
       expect(await isDark()).toBe(true)
       await choose(page, 'As the screen is set')
       expect(await isDark()).toBe(false)
@@ -75,7 +62,7 @@ describe('what a reader sets', () => {
   test('for the left hand, ticks, keys and tools stand on the left', async () => {
     await onPage(panel, async (page) => {
       const left = async (selector: string) => (await page.locator(selector).first().boundingBox())?.x ?? Number.NaN
-      await page.goto(fromDisk('lockout/lo-2.html'))
+      await page.goto(site.fromDisk('lockout/lo-2.html'))
       const pairs: [string, string][] = [
         ['.point-tick', '.point-number'],
         ['.route-tick', '.route-text'],
@@ -84,7 +71,7 @@ describe('what a reader sets', () => {
       for (const [held, beside] of pairs) expect(await left(held), held).toBeGreaterThan(await left(beside))
       await choose(page, 'Left hand')
       for (const [held, beside] of pairs) expect(await left(held), held).toBeLessThan(await left(beside))
-      await page.goto(fromDisk('search.html'))
+      await page.goto(site.fromDisk('search.html'))
       expect(await left('.search-form button')).toBeLessThan(await left('.search-form input'))
       await page.locator('.keys-toggle').tap()
       expect(await left('.keys-numbers')).toBeLessThan(await left('.keys-letters'))
@@ -93,7 +80,7 @@ describe('what a reader sets', () => {
 
   test('with scripts off there is no choice that does nothing', async () => {
     await onPage({ ...panel, context: { javaScriptEnabled: false } }, async (page) => {
-      await page.goto(fromDisk('index.html'))
+      await page.goto(site.fromDisk('index.html'))
       expect(await page.locator('[data-display-switch]').isVisible()).toBe(false)
       expect(await page.locator('#display').isVisible()).toBe(false)
     })
@@ -101,7 +88,7 @@ describe('what a reader sets', () => {
 
   test('axe finds nothing while the choices are open', async () => {
     await onPage(panel, async (page) => {
-      await page.goto(fromDisk('devices.html'))
+      await page.goto(site.fromDisk('devices.html'))
       await choose(page, 'Largest')
       expect(await violations(page)).toEqual([])
     })
@@ -111,7 +98,7 @@ describe('what a reader sets', () => {
 describe('another language', () => {
   test('shows the same block at the same height, and the way back too', async () => {
     await onPage(panel, async (page) => {
-      await page.goto(fromDisk('front/safety.html'))
+      await page.goto(site.fromDisk('front/safety.html'))
       const third = page.locator('.hazard-card').nth(3)
       await third.evaluate((element) => scrollTo(0, element.getBoundingClientRect().top + scrollY - 90))
       const top = async () => Math.round((await third.boundingBox())?.y ?? Number.NaN)
@@ -126,7 +113,7 @@ describe('another language', () => {
 
   test('at the top it stays at the top, and a page reached in another way starts there', async () => {
     await onPage(panel, async (page) => {
-      await page.goto(fromDisk('devices.html'))
+      await page.goto(site.fromDisk('devices.html'))
       await touch(page, 'a.plate-language')
       await expect.poll(() => page.url()).toMatch(/es\/devices\.html$/)
       await page.waitForLoadState('load')
@@ -134,7 +121,7 @@ describe('another language', () => {
       await touch(page, 'a.plate-language')
       await expect.poll(() => page.url()).toMatch(/rcw-400\/devices\.html$/)
       await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(500)
-      await page.goto(fromDisk('es/devices.html'))
+      await page.goto(site.fromDisk('es/devices.html'))
       expect(await page.evaluate(() => scrollY)).toBe(0)
     })
   })
@@ -150,7 +137,7 @@ describe('left alone, the screen of the machine', () => {
   ) =>
     onPage(options, async (page) => {
       await page.clock.install({ time: 0 })
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await act(page)
       await then(page, (minutes) => page.clock.runFor(minutes * 60_000))
     })
@@ -232,7 +219,7 @@ describe('left alone, the screen of the machine', () => {
 test('no swipe leaves a page, nothing moves by itself, and every page has the way home', async () => {
   await onPage({ ...panel, context: { reducedMotion: 'reduce' } }, async (page) => {
     for (const [kind, path] of Object.entries(kindsOfPages)) {
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       const found = await page.evaluate(() => {
         const all = [...document.querySelectorAll('html, body, body *')]
         const swiped = all.filter((it) => {
@@ -254,7 +241,7 @@ test('no swipe leaves a page, nothing moves by itself, and every page has the wa
 
 test('in forced colours what is chosen, ticked or here is told from the rest', async () => {
   await onPage({ ...panel, context: { forcedColors: 'active' } }, async (page) => {
-    await page.goto(fromDisk('devices.html'))
+    await page.goto(site.fromDisk('devices.html'))
     const ground = (selector: string) =>
       page
         .locator(selector)
@@ -276,7 +263,7 @@ test('nothing moves while a page comes up on a slow panel', async () => {
     while (shifts.length < 3 && Math.min(1, ...shifts) >= 0.1)
       await onPage(panel, async (page) => {
         await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 6 })
-        await page.goto(fromDisk(path))
+        await page.goto(site.fromDisk(path))
         await page.evaluate(() => document.fonts.ready.then(() => undefined))
         // The form of the trainer takes the place of the lists that are there without scripts.
         if (kind === 'planning') await page.locator('[data-planning]').waitFor()

@@ -1,36 +1,23 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import type { Browser, CDPSession, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { CDPSession, Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
-import { type BuiltExample, buildExample } from './build-example.ts'
+import { buildExample } from './build-example.ts'
 import { buildSoundMachine } from './build-sound-machine.ts'
-import { launchChromium } from './chromium.ts'
+import { builtSite } from './built-site.ts'
 import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 const smallPanel = { width: 800, height: 480, touch: true }
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
-
-const fromDisk = (path: string) => {
-  const [file = '', anchor] = path.split('#')
-  return pathToFileURL(join(built.dir, file)).href + (anchor ? `#${anchor}` : '')
-}
+const site = builtSite(() => buildExample('--no-zip'))
 
 /** Opens a page of the example from disk and acts on it; nothing may go wrong there. */
 const onPage = (path: string, act: (page: Page) => Promise<void>, options = panel) =>
-  usePage(browser, options, async (page) => {
-    await page.goto(fromDisk(path))
+  usePage(site.browser, options, async (page) => {
+    await page.goto(site.fromDisk(path))
     await act(page)
   })
 
@@ -172,9 +159,9 @@ describe('the plan', () => {
   })
 
   test.each(['light', 'dark'] as const)('axe finds nothing on it: %s', async (colorScheme) => {
-    await usePage(browser, { ...panel, context: { colorScheme } }, async (page) => {
+    await usePage(site.browser, { ...panel, context: { colorScheme } }, async (page) => {
       for (const path of ['areas/cabinet.html', 'tags/PRS204.html', 'index.html']) {
-        await page.goto(fromDisk(path))
+        await page.goto(site.fromDisk(path))
         expect(await violations(page), path).toEqual([])
       }
     })
@@ -262,7 +249,7 @@ describe('drawings', () => {
 
   test.each(['as it opens', 'enlarged', 'on the whole screen'])('no swipe over a sheet leaves the page: %s', async (how) => {
     await onPage('drawings/E-104.html', async (page) => {
-      await page.goto(fromDisk('drawings/E-104/2.html'))
+      await page.goto(site.fromDisk('drawings/E-104/2.html'))
       if (how === 'on the whole screen') await page.getByRole('button', { name: 'Full screen' }).tap()
       if (how !== 'as it opens') await page.getByRole('button', { name: 'Larger' }).tap()
       await laidOut(page)
@@ -306,7 +293,7 @@ test('a sheet of a PDF opens with its small picture, and has the large one befor
     'data/drawings.csv': `${readFileSync('tests/fixtures/sound-machine/data/drawings.csv', 'utf8').trimEnd()}\nE-9,Pressure switch,schematic,1,A\n`,
   })
   try {
-    await usePage(browser, panel, async (page) => {
+    await usePage(site.browser, panel, async (page) => {
       const shown = () => page.locator('image.sheet-picture').getAttribute('href')
       await page.goto(pathToFileURL(join(machine.dir, 'drawings/E-9.html')).href)
       expect(await shown()).toBe('../sheets/E-9.1.small.webp')

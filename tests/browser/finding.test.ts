@@ -1,29 +1,18 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium } from './chromium.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
 import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildExample('--no-zip'))
 
-const at = (address: string) => pathToFileURL(join(built.dir, address)).href
-const onPanel = (act: (page: Page) => Promise<void>) => usePage(browser, panel, act)
+const onPanel = (act: (page: Page) => Promise<void>) => usePage(site.browser, panel, act)
 
 test('results stand under what they are, with the place on the machine, and the rest of a kind comes by touch', async () => {
   await onPanel(async (page) => {
-    await page.goto(at('search.html'))
+    await page.goto(site.fromDisk('search.html'))
     await page.locator('input[name=q]').fill('lift')
     await page.locator('[data-search-results] a').first().waitFor()
     const group = (name: string) => page.getByRole('region', { name, exact: true })
@@ -48,7 +37,7 @@ test('results stand under what they are, with the place on the machine, and the 
 
 test('the first row stays where it is while the rest is searched, and no row moves under a finger', async () => {
   await onPanel(async (page) => {
-    await page.goto(at('index.html'))
+    await page.goto(site.fromDisk('index.html'))
     await page.evaluate(() => {
       const results = document.querySelector('[data-search-results]')
       const tops: number[] = []
@@ -82,32 +71,33 @@ test('the first row stays where it is while the rest is searched, and no row mov
 
 test('what was opened last waits in the search, newest first, and each once', async () => {
   await onPanel(async (page) => {
-    await page.goto(at('search.html'))
+    await page.goto(site.fromDisk('search.html'))
     expect(await page.locator('.opened').isVisible()).toBe(false)
-    for (const path of ['tags/PRS204.html', 'alarms/A0201.html', 'devices.html', 'lockout/lo-2.html', 'tags/PRS204.html']) await page.goto(at(path))
-    await page.goto(at('search.html'))
+    for (const path of ['tags/PRS204.html', 'alarms/A0201.html', 'devices.html', 'lockout/lo-2.html', 'tags/PRS204.html'])
+      await page.goto(site.fromDisk(path))
+    await page.goto(site.fromDisk('search.html'))
     expect(await page.locator('.opened a').allTextContents()).toEqual([
       'PRS204 Lift at the bottom position',
       'LO-2 Lift',
       'A0201 Lift did not reach its position',
     ])
-    await page.goto(at('index.html'))
+    await page.goto(site.fromDisk('index.html'))
     expect(await page.locator('.opened').isVisible()).toBe(false)
     await page.locator('input[name=q]').tap()
     await page.locator('.opened a').nth(1).tap()
     await page.waitForURL(/lockout\/lo-2\.html$/)
-    await page.goto(at('alarms.html'))
+    await page.goto(site.fromDisk('alarms.html'))
     await page.locator('.opened').getByRole('link', { name: /A0201/ }).tap()
     await page.waitForURL(/alarms\/A0201\.html$/)
     // Another language has names of its own.
-    await page.goto(at('es/search.html'))
+    await page.goto(site.fromDisk('es/search.html'))
     expect(await page.locator('.opened').isVisible()).toBe(false)
   })
 })
 
 test('a device names those that stand nearest to it', async () => {
   await onPanel(async (page) => {
-    await page.goto(at('tags/PRS204.html'))
+    await page.goto(site.fromDisk('tags/PRS204.html'))
     const near = page.locator('.nearby a')
     expect(await near.count()).toBe(6)
     const tag = await near.first().textContent()
@@ -118,7 +108,7 @@ test('a device names those that stand nearest to it', async () => {
 
 test('a list is shortened by function, drawing and words with the keys, and is still short on the way back', async () => {
   await onPanel(async (page) => {
-    await page.goto(at('devices.html'))
+    await page.goto(site.fromDisk('devices.html'))
     const shown = page.locator('[data-filter-list] > li:visible')
     const all = await shown.count()
     await page.locator('[data-filter-by=purpose]').selectOption({ label: 'Measures' })

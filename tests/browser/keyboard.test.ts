@@ -1,28 +1,17 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium } from './chromium.ts'
+import { expect, test } from 'vitest'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
 import { usePage } from './use-page.ts'
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildExample('--no-zip'))
 
 // WCAG 2.2: 2.1.1 keyboard, 2.1.2 no keyboard trap, 2.4.7 focus visible, 2.4.11 focus not obscured (minimum).
 test.each(['start', 'area', 'device', 'alarm', 'drawing', 'procedure', 'lockouts', 'set-up for a product'])(
   'everything on a page (%s) is reached by the Tab key, in view and marked',
   async (kind) => {
-    await usePage(browser, { width: 1024, height: 768, touch: false }, async (page) => {
-      await page.goto(pathToFileURL(join(built.dir, kindsOfPages[kind] ?? '')).href)
+    await usePage(site.browser, { width: 1024, height: 768, touch: false }, async (page) => {
+      await page.goto(site.fromDisk(kindsOfPages[kind] ?? ''))
       const wanted = await page.evaluate(() => {
         const all = [...document.querySelectorAll<HTMLElement | SVGElement>('a[href], button, input, select, summary, [tabindex="0"]')]
         const shown = all.filter(

@@ -1,13 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { readJournal } from '../../src/training/journal-file.ts'
 import { statementProblems } from '../../src/training/statement-problems.ts'
 import { violations } from './axe.ts'
-import type { BuiltMachine } from './build-sound-machine.ts'
-import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { builtSite } from './built-site.ts'
+import type { OpenedPage, openPage } from './chromium.ts'
 import { buildLearning } from './learning-machine.ts'
 import { usePage } from './use-page.ts'
 
@@ -15,21 +14,11 @@ const panel = { width: 1024, height: 768, touch: true }
 const lock = 'lessons/stop-and-lock.html'
 const path = 'paths/operator.html'
 
-let browser: Browser
-let built: BuiltMachine
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildLearning()])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
-
-const fromDisk = (page: string) => pathToFileURL(join(built.dir, page)).href
+const site = builtSite(() => buildLearning())
 
 async function onPage(start: string, act: (page: Page, opened: OpenedPage) => Promise<void>, options: Parameters<typeof openPage>[1] = panel) {
-  await usePage(browser, options, async (page, opened) => {
-    await page.goto(fromDisk(start))
+  await usePage(site.browser, options, async (page, opened) => {
+    await page.goto(site.fromDisk(start))
     await act(page, opened)
   })
 }
@@ -66,7 +55,7 @@ async function saved(page: Page, act: () => Promise<void>): Promise<{ name: stri
 
 /** What the records on this device hold, in short. */
 async function recordsOn(page: Page): Promise<string[]> {
-  await page.goto(fromDisk('lessons.html'))
+  await page.goto(site.fromDisk('lessons.html'))
   const { text } = await saved(page, () => button(page, 'Save as a file').first().tap())
   const read = readJournal(text)
   if ('problem' in read) throw new Error(JSON.stringify(read.problem))
@@ -91,7 +80,7 @@ describe('by touch, opened from disk', () => {
       await record(page)
       await expect.poll(() => said(page).textContent()).toMatch(/^Recorded for Ana Gómez \(P-0042\): entry 1\. Hash [0-9a-f]{8}\.$/)
 
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await expect.poll(() => page.locator('[data-path-count]').textContent()).toBe('1 of 3 lessons hold.')
       const next = page.locator('[data-path-next]')
       expect(await next.textContent()).toContain('Stop the press & lock it')
@@ -140,7 +129,7 @@ describe('by touch, opened from disk', () => {
         .poll(() => signOff.locator('[data-said]').textContent())
         .toMatch(/^Jörg Weiß \(P-0007\) has signed off Ana Gómez \(P-0042\): entry 5\./)
 
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await expect.poll(() => page.locator('[data-path-count]').textContent()).toBe('2 of 3 lessons hold.')
       expect(await page.locator('[data-path-lesson="stop-and-lock"]').textContent()).toMatch(/holds until/)
       expect(await page.locator('[data-path-next]').textContent()).toContain('Read the lamps')
@@ -197,18 +186,18 @@ describe('by touch, opened from disk', () => {
       await part.getByLabel('Reason').fill('Trained by the maker of the press')
       await button(part, 'Need not take it').tap()
       await expect.poll(() => outcome.textContent()).toMatch(/^Ana \(P-1\) need not take this lesson: entry 2\./)
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await page.locator('[data-path-person]').selectOption('P-1')
       await expect.poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent()).toContain('holds until')
 
-      await page.goto(fromDisk(lock))
+      await page.goto(site.fromDisk(lock))
       await part.getByText('For the trainer').tap()
       await part.getByLabel('Id of the learner').fill('P-1')
       await part.getByLabel('Id of the trainer').fill('T-1')
       await part.getByLabel('Reason').fill('Did not try the start button')
       await button(part, 'Has to take it again').tap()
       await expect.poll(() => outcome.textContent()).toMatch(/^Ana \(P-1\) has to take this lesson again: entry 3\./)
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await page.locator('[data-path-person]').selectOption('P-1')
       await expect
         .poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent())
@@ -247,7 +236,7 @@ describe('by touch, opened from disk', () => {
       await form.getByLabel('Nombre de quien aprende').fill('Ana')
       await button(page, 'Registrar').tap()
       await expect.poll(() => said(page).textContent()).toMatch(/^Registrado para Ana \(P-0042\): entrada 1\./)
-      await page.goto(fromDisk(`es/${path}`))
+      await page.goto(site.fromDisk(`es/${path}`))
       await expect.poll(() => page.locator('[data-path-lesson="stop-and-lock"]').textContent()).toContain('espera una firma')
     })
   })
@@ -255,7 +244,7 @@ describe('by touch, opened from disk', () => {
 
 describe('the records of a device', () => {
   const take = async (page: Page, id: string) => {
-    await page.goto(fromDisk('lessons/look-round.html'))
+    await page.goto(site.fromDisk('lessons/look-round.html'))
     await record(page, id, `Name of ${id}`)
     await expect.poll(() => said(page).textContent()).toContain(`(${id}): entry`)
   }
@@ -267,7 +256,7 @@ describe('the records of a device', () => {
     await onPage('lessons.html', async (page) => {
       await take(page, 'P-1')
       await take(page, 'P-2')
-      await page.goto(fromDisk('lessons.html'))
+      await page.goto(site.fromDisk('lessons.html'))
       const { name, text } = await saved(page, () => button(page, 'Save as a file').first().tap())
       const read = readJournal(text)
       if ('problem' in read) throw new Error(JSON.stringify(read.problem))
@@ -319,12 +308,12 @@ describe('the records of a device', () => {
     let elsewhere = ''
     await onPage('lessons.html', async (page) => {
       await take(page, 'P-9')
-      await page.goto(fromDisk('lessons.html'))
+      await page.goto(site.fromDisk('lessons.html'))
       elsewhere = (await saved(page, () => button(page, 'Save as a file').first().tap())).text
     })
     await onPage('lessons.html', async (page) => {
       await take(page, 'P-1')
-      await page.goto(fromDisk('lessons.html'))
+      await page.goto(site.fromDisk('lessons.html'))
       await load(page, 'elsewhere.jsonl', elsewhere)
       await expect.poll(() => outcome(page).textContent()).toContain('Nothing was taken over. Entry 0 is another one than on this device.')
       expect(await recordsOn(page)).toEqual(['named P-1', 'completed P-1'])
@@ -334,7 +323,7 @@ describe('the records of a device', () => {
   test('of two tabs that record at once are one chain with both', async () => {
     await onPage('lessons/look-round.html', async (page, { context }) => {
       const other = await context.newPage()
-      await other.goto(fromDisk('lessons/look-round.html'))
+      await other.goto(site.fromDisk('lessons/look-round.html'))
       await Promise.all([record(page, 'P-1', 'Ana'), record(other, 'P-2', 'Sam')])
       await expect.poll(() => said(page).textContent()).toMatch(/^Recorded for Ana \(P-1\): entry [13]\./)
       await expect.poll(() => said(other).textContent()).toMatch(/^Recorded for Sam \(P-2\): entry [13]\./)
@@ -395,7 +384,7 @@ describe('the records of a device', () => {
     await onPage('lessons.html', async (page) => {
       await take(page, 'P-1')
       await page.clock.setFixedTime(new Date('2020-02-03T10:00:00'))
-      await page.goto(fromDisk('lessons/look-round.html'))
+      await page.goto(site.fromDisk('lessons/look-round.html'))
       await record(page, 'P-2', 'Sam')
       await expect
         .poll(() => said(page).textContent())
@@ -407,7 +396,7 @@ describe('the records of a device', () => {
   test('are not wiped when another tab has just added one', async () => {
     await onPage('lessons.html', async (page, { context }) => {
       await take(page, 'P-1')
-      await page.goto(fromDisk('lessons.html'))
+      await page.goto(site.fromDisk('lessons.html'))
       await button(page, 'Wipe all records').tap()
       await button(page, 'Go on to wipe').tap()
       const other = await context.newPage()
@@ -442,7 +431,7 @@ describe('the records of a device', () => {
     await onPage(lock, async (page) => {
       await take(page, 'P-1')
       await tamper(page)
-      await page.goto(fromDisk(lock))
+      await page.goto(site.fromDisk(lock))
       await answerAllRight(page)
       await record(page, 'P-2', 'Sam')
       await expect
@@ -457,9 +446,9 @@ describe('the records of a device', () => {
       // After a reload the answers are still there.
       await page.reload()
       expect(await live(page).textContent()).toContain('Passed.')
-      await page.goto(fromDisk('lessons.html'))
+      await page.goto(site.fromDisk('lessons.html'))
       await expect.poll(() => outcome(page).textContent()).toContain('The content of entry 1 was changed')
-      await page.goto(fromDisk(path))
+      await page.goto(site.fromDisk(path))
       await expect.poll(() => page.locator('[data-path] [data-said]').textContent()).toContain('The content of entry 1 was changed')
     })
   })
@@ -474,7 +463,7 @@ describe('the records of a device', () => {
         Object.defineProperty(window, 'localStorage', { get: refuse })
         Object.defineProperty(window, 'sessionStorage', { get: refuse })
       })
-      await page.goto(fromDisk(lock))
+      await page.goto(site.fromDisk(lock))
       await answerAllRight(page)
       await record(page)
       await expect.poll(() => said(page).textContent()).toContain('This device keeps no records: the window is private, or storage is off.')
@@ -513,7 +502,7 @@ describe('the records of a device', () => {
           throw new DOMException('The quota has been exceeded.', 'QuotaExceededError')
         }
       })
-      await page.goto(fromDisk(lock))
+      await page.goto(site.fromDisk(lock))
       await answerAllRight(page)
       await record(page, 'P-2', 'Sam')
       await expect.poll(() => said(page).textContent()).toContain(isFull)
@@ -539,7 +528,7 @@ describe('without scripts and on paper', () => {
         expect(await page.locator('form:visible, [data-lesson-record]:visible').count()).toBe(0)
         await page.emulateMedia({ media: 'print' })
         expect(await all.getByText('Its weight pulls it down.').isVisible()).toBe(true)
-        await page.goto(fromDisk(path))
+        await page.goto(site.fromDisk(path))
         expect(await page.locator('[data-path-lesson="read-lamps"]').textContent()).toContain('After: Stop the press & lock it')
       },
       { ...panel, context: { javaScriptEnabled: false } },
@@ -589,16 +578,16 @@ describe('for everyone', () => {
         await expect.poll(() => said(page).textContent()).toContain('Recorded')
         await page.getByText('For the trainer').tap()
         await look('recorded')
-        await page.goto(fromDisk('lessons/look-round.html'))
+        await page.goto(site.fromDisk('lessons/look-round.html'))
         await record(page)
         await expect.poll(() => said(page).textContent()).toContain('Recorded')
-        await page.goto(fromDisk(path))
+        await page.goto(site.fromDisk(path))
         await expect.poll(() => page.locator('[data-path-count]').textContent()).toBe('1 of 3 lessons hold.')
         await look('path')
-        await page.goto(fromDisk('lessons.html'))
+        await page.goto(site.fromDisk('lessons.html'))
         await button(page, 'Wipe all records').tap()
         await look('records')
-        await page.goto(fromDisk('lockout/lo-1.html'))
+        await page.goto(site.fromDisk('lockout/lo-1.html'))
         await page.getByText('Record an inspection').tap()
         await look('inspection')
       },

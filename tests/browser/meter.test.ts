@@ -1,30 +1,20 @@
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
+import type { OpenedPage, openPage } from './chromium.ts'
 import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 const sensor = 'checks/check-inductive/PRS204.html'
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
-
-const fromDisk = (path: string) => pathToFileURL(join(built.dir, path)).href
+const site = builtSite(() => buildExample('--no-zip'))
 
 async function onPage(path: string, act: (page: Page, opened: OpenedPage) => Promise<void>, options: Parameters<typeof openPage>[1] = panel) {
-  await usePage(browser, options, async (page, opened) => {
-    await page.goto(fromDisk(path))
+  await usePage(site.browser, options, async (page, opened) => {
+    await page.goto(site.fromDisk(path))
     await act(page, opened)
   })
 }
@@ -206,9 +196,9 @@ describe('by touch, opened from disk', () => {
       expect(await page.locator('[data-light="tag"][aria-pressed="true"]').textContent()).toBe('Always off')
       expect(await likely(page)).toBe('The signal wire is open between sensor and card.')
       expect(await page.locator('[data-kept]').textContent()).toMatch(/^Readings of .+, kept on this panel\.$/)
-      await page.goto(fromDisk('tags/PRS205.html'))
+      await page.goto(site.fromDisk('tags/PRS205.html'))
       expect(await page.locator('[data-outcome]').textContent()).toBe('Nothing is entered yet.')
-      await page.goto(fromDisk('tags/PRS204.html'))
+      await page.goto(site.fromDisk('tags/PRS204.html'))
       expect(await page.locator('[data-field="output-at-sensor.target"] [data-value]').textContent()).toBe('21.6 V')
       const ask = page.getByRole('group', { name: /^Clear every reading/ })
       expect(await ask.isVisible()).toBe(false)

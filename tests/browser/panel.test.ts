@@ -1,32 +1,20 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { type MachinePanel, panelOf } from '../../src/model/panel.ts'
 import { panelSizes } from '../../src/panel/panel-sizes.ts'
 import { panelStyles } from '../../src/site/panel-styles.ts'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type openPage } from './chromium.ts'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
+import type { openPage } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
 import { panelPageFaults } from './panel-page-faults.ts'
 import { usePage } from './use-page.ts'
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildExample('--no-zip'))
 
-function fromDisk(address: string): string {
-  const [path = '', rest = ''] = address.split(/(?=[?#])/)
-  return pathToFileURL(join(built.dir, path)).href + rest
-}
-const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page) => Promise<void>) => usePage(browser, options, act)
+const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page) => Promise<void>) => usePage(site.browser, options, act)
 
 const described = (diagonalInch: number, widthPx: number, heightPx: number, touch: 'gloves' | 'bare' = 'gloves'): MachinePanel => {
   const panel = panelOf({ panel: { diagonalInch, widthPx, heightPx, distanceMm: 600, touch } })
@@ -40,7 +28,7 @@ const screen = { width: own.widthPx, height: own.heightPx, touch: true }
 
 /** The styles of the built site are all that depends on the panel, but for the about page: they are put in place of its own. */
 function styleFor(panel: MachinePanel): void {
-  const file = join(built.dir, 'assets/site.css')
+  const file = join(site.dir, 'assets/site.css')
   const text = readFileSync(file, 'utf8')
   const from = text.lastIndexOf(panelStyles(undefined))
   expect(from).toBeGreaterThan(0)
@@ -58,7 +46,7 @@ const limitsOn = (panel: MachinePanel, times = 1) => {
 async function faultsOf(page: Page, panel: MachinePanel, paths: Iterable<[string, string]>): Promise<string[]> {
   const faults: string[] = []
   for (const [kind, path] of paths) {
-    await page.goto(fromDisk(path))
+    await page.goto(site.fromDisk(path))
     faults.push(...(await panelPageFaults(page, limitsOn(panel))).map((fault) => `${kind}: ${fault}`))
   }
   return faults
@@ -101,18 +89,18 @@ describe.each([[own], [described(12.1, 1024, 768)], [described(10.1, 1280, 800)]
       styleFor(panel)
       await onPage({ width, height, touch: true }, async (page) => {
         const faults = () => panelPageFaults(page, limitsOn(panel))
-        await page.goto(fromDisk('tags/PRS204.html'))
+        await page.goto(site.fromDisk('tags/PRS204.html'))
         await page.locator('[data-display-switch]').tap()
         await page.locator('#display').waitFor()
         expect(await faults()).toEqual([])
         await page.locator('[data-display-switch]').tap()
         await page.locator('[data-field]').first().tap()
         expect(await faults()).toEqual([])
-        await page.goto(fromDisk('search.html'))
+        await page.goto(site.fromDisk('search.html'))
         await page.locator('input[name=q]').fill('lift')
         await page.locator('[data-search-results] a').first().waitFor()
         expect(await faults()).toEqual([])
-        await page.goto(fromDisk('drawings/E-104.html'))
+        await page.goto(site.fromDisk('drawings/E-104.html'))
         await page.getByRole('button', { name: 'Full screen' }).tap()
         expect(await faults()).toEqual([])
       })
@@ -128,7 +116,7 @@ test.each([
 ] as const)('the letters of the search on a panel of $diagonalMm mm are wide enough', async (panel, hand) => {
   styleFor(panel)
   await onPage({ width: panel.widthPx, height: panel.heightPx, touch: true }, async (page) => {
-    await page.goto(fromDisk('search.html'))
+    await page.goto(site.fromDisk('search.html'))
     await page.locator('.keys-toggle').tap()
     const sizes = await page
       .locator('.key:visible')
@@ -152,12 +140,12 @@ describe('the sizes of the panel', () => {
       [1280, 1024, true, 20],
     ] as const)
       await onPage({ width, height, touch: true, context: { javaScriptEnabled } }, async (page) => {
-        await page.goto(fromDisk('index.html'))
+        await page.goto(site.fromDisk('index.html'))
         expect(await rootPx(page), `${width} × ${height}`).toBeCloseTo(expected, 1)
       })
     // A window on a larger screen.
     await onPage({ ...screen, context: { screen: { width: 1920, height: 1080 } } }, async (page) => {
-      await page.goto(fromDisk('index.html'))
+      await page.goto(site.fromDisk('index.html'))
       expect(await rootPx(page)).toBe(20)
     })
   })
@@ -165,11 +153,11 @@ describe('the sizes of the panel', () => {
   test('are set by hand where the screen is not known, and taken back', async () => {
     styleFor(own)
     await onPage({ width: 1280, height: 1024, touch: true }, async (page) => {
-      await page.goto(fromDisk('index.html'))
+      await page.goto(site.fromDisk('index.html'))
       await page.locator('[data-display-switch]').tap()
       await page.getByRole('button', { name: 'For the machine' }).tap()
       expect(await rootPx(page)).toBeCloseTo(panelSizes(own).rootPx, 1)
-      await page.goto(fromDisk('devices.html'))
+      await page.goto(site.fromDisk('devices.html'))
       expect(await rootPx(page)).toBeCloseTo(panelSizes(own).rootPx, 1)
       await page.locator('[data-display-switch]').tap()
       await page.getByRole('button', { name: 'By the screen' }).tap()
@@ -179,7 +167,7 @@ describe('the sizes of the panel', () => {
 
   test('stand on the about page', async () => {
     await onPage(screen, async (page) => {
-      await page.goto(fromDisk('about.html'))
+      await page.goto(site.fromDisk('about.html'))
       const text = await page.locator('main').textContent()
       for (const said of [
         '381 mm across (15 in), 1024 × 768 pixels',

@@ -1,12 +1,11 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import type { TrainingRecord } from '../../src/training/record.ts'
 import { violations } from './axe.ts'
-import type { BuiltMachine } from './build-sound-machine.ts'
-import { launchChromium, openPage } from './chromium.ts'
+import { builtSite } from './built-site.ts'
+import { openPage } from './chromium.ts'
 import { pdfText } from './pdf-text.ts'
 import { buildPlanning, journalOf, taken } from './planning-machine.ts'
 import { usePage } from './use-page.ts'
@@ -16,23 +15,15 @@ const panel = { width: 1024, height: 768, touch: true }
 /** Where pictures are put to be looked at; without it none are taken. */
 const pictures = process.env.FETTLE_PICTURES
 
-let browser: Browser
-let built: BuiltMachine
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildPlanning()])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildPlanning())
 
 async function onPlanning(act: (page: Page) => Promise<void>, options: Parameters<typeof openPage>[1] = panel, path = 'planning.html') {
-  await usePage(browser, options, async (page) => {
+  await usePage(site.browser, options, async (page) => {
     await page.clock.setFixedTime(new Date('2026-11-26T10:00:00'))
     await page.addInitScript(() => {
       window.print = () => {}
     })
-    await page.goto(pathToFileURL(join(built.dir, path)).href)
+    await page.goto(site.fromDisk(path))
     await act(page)
   })
 }
@@ -200,7 +191,7 @@ describe('by touch, opened from disk', () => {
   })
 
   test('a plan of many lessons comes after what was touched is shown', async () => {
-    const opened = await openPage(browser, panel)
+    const opened = await openPage(site.browser, panel)
     await opened.page.addInitScript(() => {
       document.addEventListener('readystatechange', () => {
         const sheet = document.querySelector('[data-planning-sheet]')
@@ -220,7 +211,7 @@ describe('by touch, opened from disk', () => {
         sheet.textContent = JSON.stringify(read)
       })
     })
-    await opened.page.goto(pathToFileURL(join(built.dir, 'planning.html')).href)
+    await opened.page.goto(site.fromDisk('planning.html'))
     await expect.poll(() => plan(opened.page).textContent()).toContain('35 lessons in 18 sessions')
     await opened.page.locator('.plan-tick').last().tap()
     await expect.poll(() => opened.page.locator('[data-plan-open]').textContent()).toBe('34 of 35 lessons are open.')
@@ -232,11 +223,11 @@ describe('by touch, opened from disk', () => {
   })
 
   test('an engine that cannot replace children at once shows the plan as well', async () => {
-    const opened = await openPage(browser, panel)
+    const opened = await openPage(site.browser, panel)
     await opened.page.addInitScript(() => {
       Reflect.deleteProperty(Element.prototype, 'replaceChildren')
     })
-    await opened.page.goto(pathToFileURL(join(built.dir, 'planning.html')).href)
+    await opened.page.goto(site.fromDisk('planning.html'))
     await expect.poll(() => sessions(opened.page)).toHaveLength(3)
     expect(opened.faults()).toEqual([])
     await opened.close()

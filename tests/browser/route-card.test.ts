@@ -1,10 +1,8 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
 import { violations } from './axe.ts'
-import { type BuiltMachine, buildSoundMachine } from './build-sound-machine.ts'
-import { launchChromium } from './chromium.ts'
+import { buildSoundMachine } from './build-sound-machine.ts'
+import { builtSite } from './built-site.ts'
 import { usePage } from './use-page.ts'
 
 const message = (hazard: string) => `<Safety severity="minor-or-moderate-injury">
@@ -84,17 +82,9 @@ const walk: readonly [step: string, ...hazards: string[]][] = [
   ['Turn the screws in.', 'The clamp closes with 5 kN.', 'The new jaws are sharp.'],
 ]
 
-let browser: Browser
-let built: BuiltMachine
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildSoundMachine({ 'pages/procedures/jaws.mdx': job, 'pages/alarms/clamp.mdx': alarm })])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildSoundMachine({ 'pages/procedures/jaws.mdx': job, 'pages/alarms/clamp.mdx': alarm }))
 
-const addressOf = (path: string) => pathToFileURL(join(built.dir, path)).href
+const addressOf = (path: string) => site.fromDisk(path)
 const address = () => addressOf('procedures/jaws.html')
 const panel = (width: number, height: number) => ({ width, height, touch: true, context: { reducedMotion: 'reduce' as const } })
 const here = (page: Page) => page.locator('[aria-current=step]')
@@ -119,7 +109,7 @@ test.each([
   [1024, 768],
   [800, 480],
 ])('each step comes into view with its messages, by touch, at %d × %d', async (width, height) => {
-  await usePage(browser, panel(width, height), async (page) => {
+  await usePage(site.browser, panel(width, height), async (page) => {
     await page.goto(address())
     expect(await here(page).count()).toBe(1)
     if ((await on(page).textContent()) === 'To step 1') await on(page).tap()
@@ -140,7 +130,7 @@ test.each([
 })
 
 test('a message that is scrolled out of a long step stays in brief', async () => {
-  await usePage(browser, panel(800, 480), async (page) => {
+  await usePage(site.browser, panel(800, 480), async (page) => {
     await page.goto(address())
     await on(page).tap()
     await on(page).tap()
@@ -154,7 +144,7 @@ test('a message that is scrolled out of a long step stays in brief', async () =>
 })
 
 test('one step back takes its tick off, ticks stay after a reload, and all are cleared at once', async () => {
-  await usePage(browser, panel(800, 480), async (page) => {
+  await usePage(site.browser, panel(800, 480), async (page) => {
     await page.goto(address())
     await on(page).tap()
     expect(await page.getByRole('button', { name: 'Back one step' }).isDisabled()).toBe(true)
@@ -174,7 +164,7 @@ test('one step back takes its tick off, ticks stay after a reload, and all are c
 })
 
 test('a touched step comes into focus, and its own tick goes on too', async () => {
-  await usePage(browser, panel(1024, 768), async (page) => {
+  await usePage(site.browser, panel(1024, 768), async (page) => {
     await page.goto(address())
     await page.getByText('Lift the jaws out.').tap()
     expect(await here(page).textContent()).toContain('Lift the jaws out.')
@@ -184,7 +174,7 @@ test('a touched step comes into focus, and its own tick goes on too', async () =
 })
 
 test('keys and screen readers are led along', async () => {
-  await usePage(browser, panel(1024, 768), async (page) => {
+  await usePage(site.browser, panel(1024, 768), async (page) => {
     await page.goto(address())
     const focused = page.locator(':focus')
     await on(page).focus()
@@ -208,7 +198,7 @@ test('on paper and with scripts off all steps are equal', async () => {
       .evaluateAll((all) => [
         ...new Set(all.map((it) => ['color', 'backgroundColor', 'boxShadow'].map((name) => getComputedStyle(it)[name as 'color']).join())),
       ])
-  await usePage(browser, panel(1024, 768), async (page) => {
+  await usePage(site.browser, panel(1024, 768), async (page) => {
     await page.goto(address())
     expect((await looks(page)).length).toBe(2)
     await page.emulateMedia({ media: 'print' })
@@ -216,7 +206,7 @@ test('on paper and with scripts off all steps are equal', async () => {
     expect(await page.locator('.step-bar').isVisible()).toBe(false)
     expect(await page.locator('.brief-messages').isVisible()).toBe(false)
   })
-  await usePage(browser, { ...panel(1024, 768), context: { javaScriptEnabled: false } }, async (page) => {
+  await usePage(site.browser, { ...panel(1024, 768), context: { javaScriptEnabled: false } }, async (page) => {
     await page.goto(address())
     expect((await looks(page)).length).toBe(1)
     expect(await page.locator('.step-bar').count()).toBe(0)
@@ -224,7 +214,7 @@ test('on paper and with scripts off all steps are equal', async () => {
 })
 
 test.each([true, false])('marks stand where the picture has them, and below it is what they are, with scripts: %j', async (javaScriptEnabled) => {
-  await usePage(browser, { width: 800, height: 480, touch: true, context: { javaScriptEnabled } }, async (page) => {
+  await usePage(site.browser, { width: 800, height: 480, touch: true, context: { javaScriptEnabled } }, async (page) => {
     await page.goto(address())
     await page.locator('.figure').scrollIntoViewIfNeeded()
     const picture = await page.locator('.figure img').boundingBox()
@@ -245,7 +235,7 @@ test.each([true, false])('marks stand where the picture has them, and below it i
 })
 
 test('a recovery says time, reader and lockout before it, and a cause leads to the readings that settle it', async () => {
-  await usePage(browser, panel(800, 480), async (page) => {
+  await usePage(site.browser, panel(800, 480), async (page) => {
     await page.goto(addressOf('alarms/A01.html'))
     expect(await page.locator('.facts').first().textContent()).toMatch(/5 min[\s\S]*maintenance/)
     const lockout = await page.locator('.act-lockout').boundingBox()
@@ -259,7 +249,7 @@ test('a recovery says time, reader and lockout before it, and a cause leads to t
 })
 
 test('the buttons stand at the edge of a page without a thumb rail, as one in a package', async () => {
-  await usePage(browser, panel(800, 480), async (page) => {
+  await usePage(site.browser, panel(800, 480), async (page) => {
     await page.addInitScript(() => {
       new MutationObserver(() => document.querySelector('.rail')?.remove()).observe(document, { childList: true, subtree: true })
     })

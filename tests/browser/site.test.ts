@@ -1,10 +1,9 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { violations } from './axe.ts'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium, type OpenedPage, type openPage } from './chromium.ts'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
+import type { OpenedPage, openPage } from './chromium.ts'
 import { kindsOfPages } from './kinds-of-pages.ts'
 import { classesWithoutStyles } from './loaded-styles.ts'
 import { isInWindow, markedZones } from './marked-zones.ts'
@@ -14,30 +13,20 @@ import { usePage } from './use-page.ts'
 
 const panel = { width: 1024, height: 768, touch: true }
 
-let browser: Browser
-let built: BuiltExample
+const site = builtSite(() => buildExample('--no-zip'))
 let served: Served
 beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-  served = await serveFolder(built.dir, { prefix: '/manuals/rcw/' })
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  await served?.close()
-  built?.remove()
+  served = await serveFolder(site.dir, { prefix: '/manuals/rcw/' })
 })
-
-function fromDisk(address: string): string {
-  const [path = '', rest = ''] = address.split(/(?=[?#])/)
-  return pathToFileURL(join(built.dir, path)).href + rest
-}
+afterAll(() => served?.close())
 
 const overHttp = (path: string) => served.url + path
 
-const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page, opened: OpenedPage) => Promise<void>) => usePage(browser, options, act)
+const onPage = (options: Parameters<typeof openPage>[1], act: (page: Page, opened: OpenedPage) => Promise<void>) =>
+  usePage(site.browser, options, act)
 
 describe.each([
-  ['from disk', fromDisk],
+  ['from disk', site.fromDisk],
   ['over http from a sub-folder', overHttp],
 ])('%s, with the network off', (_, address) => {
   test('every kind of page opens with an empty console', async () => {
@@ -262,7 +251,7 @@ describe('for everyone', () => {
     async (colorScheme, width, height) => {
       await onPage({ width, height, touch: true, context: { colorScheme } }, async (page) => {
         for (const [kind, path] of Object.entries(kindsOfPages)) {
-          await page.goto(fromDisk(path))
+          await page.goto(site.fromDisk(path))
           expect(await violations(page), kind).toEqual([])
         }
       })
@@ -279,7 +268,7 @@ describe('for everyone', () => {
     async (width, height) => {
       await onPage({ width, height, touch: true }, async (page) => {
         for (const [kind, path] of Object.entries(kindsOfPages)) {
-          await page.goto(fromDisk(path))
+          await page.goto(site.fromDisk(path))
           expect(await page.evaluate(() => document.documentElement.scrollWidth), kind).toBeLessThanOrEqual(width)
           const small = await page
             .locator('button:visible, .row:visible, .act:visible, .rail a:visible, .question:visible, select:visible, input[type=text]:visible')
@@ -291,17 +280,17 @@ describe('for everyone', () => {
     60_000,
   )
 
-  test('no page uses a class whose styles it does not load', () => expect(classesWithoutStyles(built.dir)).toEqual([]))
+  test('no page uses a class whose styles it does not load', () => expect(classesWithoutStyles(site.dir)).toEqual([]))
 
   // What a slow panel reads from its stick before a page is there. A page with a meter, questions, a search or a whole list is more than text.
   test('every page of text weighs under 60 kB, with under 15 kB of scripts', () => {
-    const texts = pagesOfText(built.dir)
+    const texts = pagesOfText(site.dir)
     expect(texts.length).toBeGreaterThan(300)
     // The chapter with every hazard and its signs is as long as the hazards are many.
     const most = (path: string) => (path.endsWith('front/safety.html') ? 95_000 : 60_000)
     // The lists of alarms and drawings have keys of their own.
     const mostScript = (path: string) => (/(alarms|drawings)\.html$/.test(path) ? 17_000 : 15_000)
-    const weights = texts.map((path) => ({ path, ...pageWeight(built.dir, path) }))
+    const weights = texts.map((path) => ({ path, ...pageWeight(site.dir, path) }))
     expect(weights.filter(({ htmlBytes, styleBytes }) => htmlBytes < 1000 || styleBytes < 10_000)).toEqual([])
     expect(weights.filter((it) => totalBytes(it) > most(it.path) || it.scriptBytes > mostScript(it.path))).toEqual([])
   })

@@ -1,9 +1,7 @@
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type BuiltExample, buildExample } from './build-example.ts'
-import { launchChromium } from './chromium.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { buildExample } from './build-example.ts'
+import { builtSite } from './built-site.ts'
 import { usePage } from './use-page.ts'
 
 // What people at the machine ask, and how far the answer is: from the start page by touch, or after one search.
@@ -68,20 +66,12 @@ const questions: readonly Question[] = [
   { asked: 'what do I learn next', touches: [/^Learn it/, /^Operator/i], page: /paths\/operator/, answer: /lesson/i, inView: true },
 ]
 
-let browser: Browser
-let built: BuiltExample
-beforeAll(async () => {
-  ;[browser, built] = await Promise.all([launchChromium(), buildExample('--no-zip')])
-}, 180_000)
-afterAll(async () => {
-  await browser?.close()
-  built?.remove()
-})
+const site = builtSite(() => buildExample('--no-zip'))
 
 test.each(questions)('$asked', async ({ search, touches, page: expected, answer, inView }) => {
   expect(touches.length).toBeLessThanOrEqual(2)
-  await usePage(browser, { width: 1024, height: 768, touch: true }, async (page) => {
-    await page.goto(pathToFileURL(join(built.dir, 'index.html')).href)
+  await usePage(site.browser, { width: 1024, height: 768, touch: true }, async (page) => {
+    await page.goto(site.fromDisk('index.html'))
     if (search !== undefined) {
       await page.locator('input[name=q]').fill(search)
       await page.locator('[data-search-results] a').first().waitFor()
