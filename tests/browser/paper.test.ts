@@ -83,6 +83,11 @@ describe.each(['A4', 'Letter'] as const)('printed from the browser on %s', (form
   })
 })
 
+test('a lockout has the plan of the machine on paper, whose picture is first loaded for it', async () => {
+  const letters = (await printed('lockout/lo-1.html', 'A4')).flat()
+  expect(letters.map(({ text }) => text).join(' ')).toContain('Machine from above')
+})
+
 test('without the rules of print.css steps are split, and the reading back finds it', async () => {
   const { split } = await withPage('lockout/lo-1.html', async (page) => {
     await page.addStyleTag({ content: '@media print { .route-step, .safety, .source, .point { break-inside: auto !important; } }' })
