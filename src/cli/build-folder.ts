@@ -1,5 +1,6 @@
 import { join, resolve } from 'node:path'
 import { buildSite } from './build-site.ts'
+import { keptFilesOf } from './kept-files.ts'
 import { machineToBuild } from './machine-to-build.ts'
 import type { Options } from './options.ts'
 import type { BuildKeeper } from './portfolio/kept-build.ts'
@@ -21,7 +22,7 @@ export async function buildFolder(options: Options, progress: Progress, keeper?:
   const { machine, counts, accepted } = sound
   const outDir = resolve(options.get('out') ?? join('dist', machine.file.id))
   const about = { model: machine.file.model, serial: machine.unit.serial, ...counts }
-  const built = await buildSite({ machine, counts, accepted, outDir, zip: !options.has('no-zip'), anew: options.has('no-cache'), progress })
+  const built = await buildSite({ machine, counts, accepted, outDir, zip: !options.has('no-zip'), kept: keptFilesOf(folder, options), progress })
   if ('refused' in built) {
     progress.done(`not built: ${built.refused}`)
     return { state: 'not built', code: 2, ...about }

@@ -12,6 +12,7 @@ import { speak } from '../model/words.ts'
 import { openSearch, type SearchIndex } from '../search/build-index.ts'
 import { writeLinkLists } from '../site/link-lists.ts'
 import { searchEntries, searchPages, synonyms } from '../site/search-entries.ts'
+import type { KeptFiles } from '../source/kept-files.ts'
 import type { Progress } from './progress.ts'
 import type { Sound } from './release-inputs.ts'
 import { version } from './version.ts'
@@ -22,8 +23,8 @@ export interface BuildInput extends Sound {
   zip: boolean
   /** Lets pages say where their blocks stand. Never in a build that is handed on. */
   preview?: boolean
-  /** Trust nothing that is kept. */
-  anew: boolean
+  /** What earlier builds have kept; undefined: trust nothing that is kept. */
+  kept: KeptFiles | undefined
   progress: Progress
 }
 
@@ -38,7 +39,7 @@ export async function buildSite({
   outDir,
   zip,
   preview = false,
-  anew,
+  kept,
   progress,
 }: BuildInput): Promise<{ pages: number; checkValue: string } | { refused: string }> {
   const unspoken = unspokenLanguages(machine)
@@ -49,9 +50,9 @@ export async function buildSite({
   const staged = stageBeside(outDir)
   let search: SearchIndex | undefined
   try {
-    const written = await writePages({ machine, counts, accepted, preview, anew, progress }, staged, async ({ path, html, tree }, pages) => {
+    const written = await writePages({ machine, counts, accepted, preview, kept, progress }, staged, async ({ path, html, read }, pages) => {
       search ??= await openSearch(Math.max(...machine.languages.map((language) => pages.filter((page) => page.language === language).length)))
-      await search.add(path, html, tree)
+      await search.add(path, html, read.indexed)
     })
     if ('refused' in written) return written
     const { graph, pages, checkValue } = written

@@ -6,6 +6,7 @@ import { advice, suggestFrom } from '../check/suggest.ts'
 import type { Machine } from '../model/machine.ts'
 import { packSequence, writeLaunchAssets } from '../site/pack-sequence.ts'
 import { packageFormats } from '../training/packages/launch-page.ts'
+import { keptFilesOf } from './kept-files.ts'
 import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
 import { type Options, UsageError } from './options.ts'
@@ -33,7 +34,7 @@ export async function run(options: Options): Promise<number> {
   try {
     const siteDir = join(work, 'site')
     mkdirSync(siteDir)
-    const written = await writePages({ machine, counts, accepted, preview: false, anew: options.has('no-cache'), progress }, siteDir)
+    const written = await writePages({ machine, counts, accepted, preview: false, kept: keptFilesOf(folder, options), progress }, siteDir)
     if ('refused' in written) {
       progress.done(`not packed: ${written.refused}`)
       return 2

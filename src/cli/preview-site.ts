@@ -5,6 +5,7 @@ import type { Machine } from '../model/machine.ts'
 import { writeAssets } from '../site/assets.ts'
 import { handOver, type SiteInput } from '../site/handover.ts'
 import type { SitePage } from '../site/site-map.ts'
+import type { KeptFiles } from '../source/kept-files.ts'
 import { openViews, type Views } from './kept-views.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
@@ -25,9 +26,9 @@ export interface PreviewSite {
  * A site of which each page is made when it is looked at, so that a saved line is seen at once. What only a whole build has, the search and
  * the lists for integrators, is built beside it by a process of its own, `fettle build` with `args`, when it is asked for.
  * Until the first is there it comes later, and `ready` is called when it has come; after that the one before is given until a new one is there.
- * `dir` is an empty folder. `anew`: trust nothing that is kept.
+ * `dir` is an empty folder. `kept`: what earlier builds have kept; undefined: trust nothing that is kept.
  */
-export function previewSite(dir: string, args: readonly string[], anew: boolean, progress: Progress, ready: () => void): PreviewSite {
+export function previewSite(dir: string, args: readonly string[], kept: KeptFiles | undefined, progress: Progress, ready: () => void): PreviewSite {
   const files = join(dir, 'files')
   const whole = join(dir, 'whole')
   mkdirSync(files)
@@ -56,10 +57,10 @@ export function previewSite(dir: string, args: readonly string[], anew: boolean,
       const unspoken = unspokenLanguages(machine)
       if (unspoken !== undefined) return { refused: unspoken }
       const written =
-        now && hasSameFiles(now.shown.machine, machine) ? { version: now.input.release.assets, broken: [] } : await writeAssets(machine, files)
+        now && hasSameFiles(now.shown.machine, machine) ? { version: now.input.release.assets, broken: [] } : await writeAssets(machine, files, kept)
       if (written.broken.length > 0) return { refused: written.broken.join('\n') }
       const input = siteInput({ ...shown, preview: true }, written.version)
-      views ??= await openViews(anew, progress)
+      views ??= await openViews(kept === undefined, progress)
       handOver(input)
       now = { shown, input, pages: new Map(input.pages.map((page) => [page.path, page])) }
       return undefined

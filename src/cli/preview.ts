@@ -5,6 +5,7 @@ import { extname, join } from 'node:path'
 import { keepingMemory } from '../load/memory.ts'
 import { inItsLanguages } from '../model/in-its-languages.ts'
 import { reportText } from '../report/text.ts'
+import { keptFilesOf } from './kept-files.ts'
 import { type Checked, checkFolder, countFindings, sharesOf } from './load.ts'
 import { type Options, UsageError } from './options.ts'
 import { sharedDir } from './paths.ts'
@@ -41,7 +42,7 @@ export async function run(options: Options): Promise<number> {
   const tellPages = () => {
     for (const listener of listeners) listener.write('data: checked\n\n')
   }
-  const site = previewSite(dir, [folder, ...options.given(['shared', 'serial', 'no-cache'])], options.has('no-cache'), progress, tellPages)
+  const site = previewSite(dir, [folder, ...options.given(['shared', 'serial', 'no-cache'])], keptFilesOf(folder, options), progress, tellPages)
   const tell = ({ loaded, findings }: Checked, current: boolean) => {
     tail = previewTail(findings, loaded.texts, current)
     tellPages()

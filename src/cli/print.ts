@@ -12,6 +12,7 @@ import { settle } from '../print/settle.ts'
 import { type Sheet, type SheetKind, sheetsOf } from '../print/sheets.ts'
 import { printWords } from '../print/words/print-words.ts'
 import { labelsOf } from '../site/words/labels.ts'
+import { keptFilesOf } from './kept-files.ts'
 import { languageOf } from './language-of.ts'
 import { machineToBuild } from './machine-to-build.ts'
 import { nothingToPrint } from './nothing-to-print.ts'
@@ -40,7 +41,7 @@ export async function run(options: Options): Promise<number> {
     const started = await startPrinter(work)
     if ('refused' in started) return refuse(progress, started.refused)
     printer = started
-    const written = await writePages({ machine, counts, accepted, preview: false, anew: options.has('no-cache'), progress }, work)
+    const written = await writePages({ machine, counts, accepted, preview: false, kept: keptFilesOf(folder, options), progress }, work)
     if ('refused' in written) return refuse(progress, written.refused)
     const input: PrintInput = {
       machine,

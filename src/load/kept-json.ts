@@ -13,10 +13,15 @@ export function readKept(file: string): unknown {
 
 /** Keeps a value in a file, whole or not at all. A folder that cannot be written costs time at the next check and nothing else. */
 export function writeKept(file: string, value: unknown): void {
+  writeWhole(file, JSON.stringify(value))
+}
+
+/** The same for bytes. */
+export function writeWhole(file: string, content: string | Uint8Array): void {
   const unfinished = `${file}.${randomUUID()}.tmp`
   try {
     mkdirSync(dirname(file), { recursive: true })
-    writeFileSync(unfinished, JSON.stringify(value))
+    writeFileSync(unfinished, content)
     renameSync(unfinished, file)
   } catch {
     try {

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path'
 import { close, createIndex, type PagefindServiceConfig } from 'pagefind'
 import type { SearchEntry, SearchPage, Terms } from './entry.ts'
 import { packSearch } from './pack.ts'
-import { type HtmlNode, type IndexedPage, partElements, readIndexedPage, unindexed } from './page-words.ts'
+import { type IndexedPage, partElements, unindexed } from './page-words.ts'
 import { wordsOf } from './words.ts'
 
 export type { SearchEntry, SearchPage } from './entry.ts'
@@ -22,10 +22,10 @@ export interface SearchInput {
 
 export interface SearchIndex {
   /**
-   * Adds a page, in the language of its `<html lang>`; one without `data-pagefind-body` is left out. Pagefind works
-   * beside us: this waits for the page before, and the order of the pages decides the bytes.
+   * Adds a page, in the language of its `<html lang>`; `page` is what was read of it, undefined for one that is left out, as it has no
+   * `data-pagefind-body`. Pagefind works beside us: this waits for the page before, and the order of the pages decides the bytes.
    */
-  add(path: string, html: string, tree?: HtmlNode): Promise<void>
+  add(path: string, html: string, page: IndexedPage | undefined): Promise<void>
   write(input: SearchInput): Promise<{ files: number; pages: number }>
   close(): Promise<void>
 }
@@ -48,8 +48,7 @@ export async function openSearch(mostPages: number): Promise<SearchIndex> {
   const read: IndexedPage[] = []
   let before = Promise.resolve()
   return {
-    async add(path, html, tree) {
-      const page = readIndexedPage(html, tree)
+    async add(path, html, page) {
       if (!page) return
       read.push(page)
       await before

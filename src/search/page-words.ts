@@ -8,7 +8,7 @@ export interface IndexedPage {
   /** From `<html lang>`, in lower case. */
   language: string
   /** Folded words of the indexed part, each once. Numbers and names with digits are left to the exact index. */
-  words: Set<string>
+  words: readonly string[]
 }
 
 /** Whether a page may have a part that is indexed; this spares parsing the others. */
@@ -21,7 +21,7 @@ export function readIndexedPage(html: string, tree?: HtmlNode): IndexedPage | un
   collect(tree ?? parse(html), false, page)
   if (!page.indexed) return undefined
   const words = new Set(page.texts.flatMap((text) => [...wordsOf(text), ...compoundsOf(text)]).filter((word) => /^\p{L}{2,}$/u.test(word)))
-  return { language: page.language.toLowerCase(), words }
+  return { language: page.language.toLowerCase(), words: [...words] }
 }
 
 /** `pre-wash` is found as `prewash` too, so that is a word as well. */

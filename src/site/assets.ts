@@ -4,19 +4,18 @@ import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
-import type { Machine, Sheet } from '../model/machine.ts'
+import type { Machine } from '../model/machine.ts'
 import { panelOf } from '../model/panel.ts'
+import type { KeptFiles } from '../source/kept-files.ts'
 import { bundling } from './bundling.ts'
-import { drawingTextsFile, drawingTextsScript } from './drawing-texts.ts'
 import { flexGaps } from './flex-gap.ts'
 import { fontLicences, fonts } from './fonts.ts'
 import { messageForm } from './message-form.ts'
 import { styles } from './own-styles.ts'
 import { panelStyles } from './panel-styles.ts'
-import { sheetFile, smallSheetFile } from './parts/plan.ts'
-import type { PdfSheet } from './pdf-sheets.ts'
 import { writePictures } from './pictures.ts'
 import { wordStyles } from './word-styles.ts'
+import { writeSheets } from './write-sheets.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 
@@ -36,9 +35,9 @@ export const scripts = {
 /**
  * Writes `assets/`: the style sheets, the fonts with their licences and the classic scripts with that of the hash in them; `sheets/` with the drawings and their texts and
  * `images/` with the pictures. Returns a short hash of the assets, for the links to them,
- * and what is wrong with pictures.
+ * and what is wrong with pictures. `kept`: what earlier builds have made of the same pictures and sheets.
  */
-export async function writeAssets(machine: Machine, siteDir: string): Promise<{ version: string; broken: string[] }> {
+export async function writeAssets(machine: Machine, siteDir: string, kept?: KeptFiles): Promise<{ version: string; broken: string[] }> {
   const assets = join(siteDir, 'assets')
   mkdirSync(join(assets, 'fonts'), { recursive: true })
   const require = createRequire(import.meta.url)
@@ -52,8 +51,8 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
   for (const [name, css] of sheets) writeFileSync(join(assets, name), css)
   for (const [name, entry] of Object.entries(scripts))
     await build({ ...bundling, format: 'iife', entryPoints: [join(here, entry)], outfile: join(assets, name) })
-  await writeSheets(machine, siteDir)
-  const broken = await writePictures(machine, siteDir)
+  await writeSheets(machine, siteDir, kept)
+  const broken = await writePictures(machine, siteDir, kept)
   const hash = createHash('sha256')
   for (const name of [...sheets.keys(), ...Object.keys(scripts)]) hash.update(readFileSync(join(assets, name)))
   return { version: hash.digest('hex').slice(0, 10), broken }
@@ -63,31 +62,4 @@ export async function writeAssets(machine: Machine, siteDir: string): Promise<{ 
 export async function styleSheet(name: string): Promise<string> {
   const { outputFiles } = await build({ ...bundling, entryPoints: [join(here, 'styles', name)], write: false, external: ['*.woff2'] })
   return outputFiles[0]?.text.trim() ?? ''
-}
-
-async function writeSheets({ drawings }: Machine, siteDir: string): Promise<void> {
-  mkdirSync(join(siteDir, 'sheets'), { recursive: true })
-  for (const drawing of drawings) {
-    const { number, sheetList } = drawing
-    writeFileSync(join(siteDir, drawingTextsFile(number.value)), drawingTextsScript(drawing))
-    const write = (sheet: Sheet, svg: string) => writeFileSync(join(siteDir, sheetFile(number.value, sheet.number)), svg)
-    const pages = sheetList.flatMap((sheet): PdfSheet[] => {
-      if (!sheet.pdf) return []
-      const small = join(siteDir, smallSheetFile(number.value, sheet.number))
-      return [
-        {
-          page: sheet.pdf.page,
-          write: (svg, picture) => {
-            write(sheet, svg)
-            writeFileSync(small, picture)
-          },
-        },
-      ]
-    })
-    for (const sheet of sheetList) if (sheet.readable && !sheet.pdf) write(sheet, sheet.svg())
-    const bytes = sheetList.find(({ pdf }) => pdf)?.pdf?.bytes()
-    if (!bytes) continue
-    const { drawPdfSheets } = await import('./pdf-sheets.ts')
-    await drawPdfSheets(bytes, pages)
-  }
 }

@@ -11,10 +11,10 @@ const linking = new Set(['href', 'src', 'action', 'srcset', 'poster', 'data', 'x
  * The second net under the links: is given the pages as they are written and tells, when all are there, which link leads to no file
  * or no id, starts at the root or goes outside. The first net reports the author's links at their line.
  */
-export function linkCheck(): { add(path: string, tree: HtmlNode): void; broken(siteDir: string): string[] } {
-  const pages = new Map<string, { ids: Set<string>; links: string[] }>()
+export function linkCheck(): { add(path: string, read: PageLinks): void; broken(siteDir: string): string[] } {
+  const pages = new Map<string, { ids: ReadonlySet<string>; links: readonly string[] }>()
   return {
-    add: (path, tree) => pages.set(path, linksOf(tree)),
+    add: (path, { ids, links }) => pages.set(path, { ids: new Set(ids), links }),
     broken(siteDir) {
       const leadsSomewhere = (from: string, link: string) => {
         if (/^([a-z][a-z0-9+.-]*:|\/)/i.test(link)) return false
@@ -30,13 +30,20 @@ export function linkCheck(): { add(path: string, tree: HtmlNode): void; broken(s
   }
 }
 
-function linksOf(tree: HtmlNode): { ids: Set<string>; links: string[] } {
-  const ids = new Set<string>()
+/** Where links to a page and from it lead. */
+export interface PageLinks {
+  ids: readonly string[]
+  /** As they are written in the page, each as often as it stands there. */
+  links: readonly string[]
+}
+
+export function linksOf(tree: HtmlNode): PageLinks {
+  const ids: string[] = []
   const links: string[] = []
   const visit = (node: HtmlNode) => {
     if ('attrs' in node) {
       for (const { name, value, prefix } of node.attrs) {
-        if (name === 'id') ids.add(value)
+        if (name === 'id') ids.push(value)
         else if (linking.has(prefix ? `${prefix}:${name}` : name)) links.push(value)
       }
     }

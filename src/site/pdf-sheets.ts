@@ -9,10 +9,16 @@ const longestSidePx = 2400
 /** The picture that a page opens with: as wide as a panel is, and a quarter of the work for its processor. */
 const smallSidePx = 1200
 
-/** A page of a PDF to be shown as a sheet, from 1, and what takes its SVG and its small picture, a WebP. */
+/** A page of a PDF to be shown as a sheet, from 1, and what takes it when it is drawn. */
 export interface PdfSheet {
   page: number
-  write(svg: string, small: Uint8Array): void
+  take(drawn: DrawnSheet): void
+}
+
+export interface DrawnSheet {
+  svg: string
+  /** A WebP in base64. */
+  small: string
 }
 
 /**
@@ -35,7 +41,7 @@ export async function drawPdfSheets(bytes: Uint8Array, sheets: readonly PdfSheet
   })
   const document = await task.promise
   try {
-    for (const { page: number, write } of sheets) {
+    for (const { page: number, take } of sheets) {
       const page = await document.getPage(number)
       const { width, height } = page.getViewport({ scale: 1 })
       const viewport = page.getViewport({ scale: longestSidePx / Math.max(width, height) })
@@ -47,10 +53,10 @@ export async function drawPdfSheets(bytes: Uint8Array, sheets: readonly PdfSheet
       const picture = await drawn.clone().webp({ lossless: true, effort: 2 }).toBuffer()
       const small = await drawn.resize({ width: smallSidePx, height: smallSidePx, fit: 'inside' }).webp({ quality: 90 }).toBuffer()
       page.cleanup()
-      write(
-        `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><image width="${width}" height="${height}" href="data:image/webp;base64,${picture.toString('base64')}"/></svg>`,
-        small,
-      )
+      take({
+        svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><image width="${width}" height="${height}" href="data:image/webp;base64,${picture.toString('base64')}"/></svg>`,
+        small: small.toString('base64'),
+      })
     }
   } finally {
     await task.destroy()

@@ -1,7 +1,9 @@
-import { copyFile, mkdir, writeFile } from 'node:fs/promises'
+import { hash } from 'node:crypto'
+import { copyFile, mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import sharp from 'sharp'
 import type { Machine } from '../model/machine.ts'
+import { type KeptFiles, keptOr } from '../source/kept-files.ts'
 import { compare } from '../source/place.ts'
 
 /** Widest that a photo is shown; a panel has 1280 px, a person may enlarge. */
@@ -13,7 +15,7 @@ export function pictureFile(path: string): string {
 }
 
 /** Writes the pictures that pages show, and no others. Tells which of them are broken, and where they are shown. */
-export async function writePictures({ images, references }: Machine, siteDir: string): Promise<string[]> {
+export async function writePictures({ images, references }: Machine, siteDir: string, kept?: KeptFiles): Promise<string[]> {
   const shown = Map.groupBy(
     references.filter(({ kind }) => kind === 'image'),
     ({ id }) => id,
@@ -29,7 +31,8 @@ export async function writePictures({ images, references }: Machine, siteDir: st
       continue
     }
     try {
-      await writeFile(to, await shrink(file))
+      const photo = await readFile(file)
+      await writeFile(to, await keptOr(kept, ['photo', hash('sha256', photo)], () => shrink(photo)))
     } catch (error) {
       const place = first && `${first.place.file}:${first.place.line}:${first.place.column}: `
       broken.push(
@@ -51,6 +54,6 @@ export async function pictureSize(file: string): Promise<{ widthPx: number; heig
 }
 
 /** Turned as the camera was held, no wider than the panel needs, without place and owner of the camera. */
-function shrink(file: string): Promise<Buffer> {
-  return sharp(file).rotate().resize({ width: widestPx, withoutEnlargement: true }).webp({ quality: 80 }).toBuffer()
+function shrink(photo: Uint8Array): Promise<Buffer> {
+  return sharp(photo).rotate().resize({ width: widestPx, withoutEnlargement: true }).webp({ quality: 80 }).toBuffer()
 }

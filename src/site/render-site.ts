@@ -1,15 +1,15 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import { type DefaultTreeAdapterTypes, parse } from 'parse5'
 import { linkCheck } from './check-links.ts'
 import type { RenderPage } from './compile-pages.ts'
 import { handOver, type SiteInput } from './handover.ts'
+import type { PageReader, ReadPage } from './read-page.ts'
 
-/** A page of the built site as it was read: it takes longer to parse than to render, so what else is read of it uses this tree. */
-export interface ReadPage {
+/** A page of the built site, and what was read of it. */
+export interface WrittenPage {
   path: string
   html: string
-  tree: DefaultTreeAdapterTypes.Document
+  read: ReadPage
 }
 
 /**
@@ -20,7 +20,8 @@ export async function renderSite(
   input: SiteInput,
   outDir: string,
   render: RenderPage,
-  onPage: (page: ReadPage) => Promise<void> = async () => undefined,
+  reader: PageReader,
+  onPage: (page: WrittenPage) => Promise<void> = async () => undefined,
 ): Promise<{ broken: string[] }> {
   handOver(input)
   const links = linkCheck()
@@ -29,9 +30,10 @@ export async function renderSite(
     const html = await render(page)
     mkdirSync(dirname(join(outDir, path)), { recursive: true })
     writeFileSync(join(outDir, path), html)
-    const tree = parse(html)
-    links.add(path, tree)
-    await onPage({ path, html, tree })
+    const read = reader.read(html)
+    links.add(path, read)
+    await onPage({ path, html, read })
   }
+  reader.keep()
   return { broken: links.broken(outDir) }
 }

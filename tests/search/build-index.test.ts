@@ -68,7 +68,7 @@ test('each language has its own names, words and synonyms', async () => {
 test('words come from the indexed part of a page alone', () => {
   const html = `<html lang="EN"><body><nav>Menu</nav><main data-pagefind-body><h1>Pre-wash</h1><p>Pump 7 of <b>LS12</b>
     <script>run()</script><span data-pagefind-ignore>Hidden</span></p></main></body></html>`
-  expect(readIndexedPage(html)).toEqual({ language: 'en', words: new Set(['pre', 'wash', 'prewash', 'pump', 'of']) })
+  expect(readIndexedPage(html)).toEqual({ language: 'en', words: ['pre', 'wash', 'prewash', 'pump', 'of'] })
   expect(readIndexedPage('<html lang="en"><body><p>Not indexed</p></body></html>')).toBeUndefined()
 })
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { openSearch, type SearchInput } from '../../src/search/build-index.ts'
+import { readIndexedPage } from '../../src/search/page-words.ts'
 import { pagesIn } from '../site/built-pages.ts'
 
 /** Writes the search of a folder of pages, in the order in which a build hands them over. */
@@ -9,7 +10,7 @@ export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir
   const pages = pagesIn(siteDir)
   const index = await openSearch(pages.length)
   try {
-    for (const path of pages) await index.add(path, htmlOf(path))
+    for (const path of pages) await index.add(path, htmlOf(path), readIndexedPage(htmlOf(path)))
     return await index.write(input)
   } finally {
     await index.close()

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'parse5'
-import { linkCheck } from '../../src/site/check-links.ts'
+import { linkCheck, linksOf } from '../../src/site/check-links.ts'
 
 /** The pages of a built site by their paths, in the order in which a build writes them. */
 export function pagesIn(siteDir: string): string[] {
@@ -12,6 +12,6 @@ export function pagesIn(siteDir: string): string[] {
 /** Links of a folder of pages that lead nowhere. */
 export function brokenLinks(siteDir: string): string[] {
   const links = linkCheck()
-  for (const path of pagesIn(siteDir)) links.add(path, parse(readFileSync(join(siteDir, path), 'utf8')))
+  for (const path of pagesIn(siteDir)) links.add(path, linksOf(parse(readFileSync(join(siteDir, path), 'utf8'))))
   return links.broken(siteDir)
 }

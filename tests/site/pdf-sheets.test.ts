@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs'
 import sharp from 'sharp'
 import { describe, expect, test } from 'vitest'
-import { drawPdfSheets } from '../../src/site/pdf-sheets.ts'
+import { type DrawnSheet, drawPdfSheets } from '../../src/site/pdf-sheets.ts'
 
 async function draw(name: string): Promise<{ svg: string; small: Buffer }> {
   let drawn = { svg: '', small: Buffer.of() }
-  const write = (svg: string, small: Uint8Array) => {
-    drawn = { svg, small: Buffer.from(small) }
+  const take = ({ svg, small }: DrawnSheet) => {
+    drawn = { svg, small: Buffer.from(small, 'base64') }
   }
-  await drawPdfSheets(readFileSync(`tests/fixtures/drawings/${name}`), [{ page: 1, write }])
+  await drawPdfSheets(readFileSync(`tests/fixtures/drawings/${name}`), [{ page: 1, take }])
   return drawn
 }
 
