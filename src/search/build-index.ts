@@ -20,10 +20,14 @@ export interface SearchInput {
   synonyms: Readonly<Record<string, readonly (readonly string[])[]>>
 }
 
+/** Pages that Pagefind has been given and has not read: it never waits for the next, and few stay in memory. */
+const mostUnderWay = 8
+
 export interface SearchIndex {
   /**
    * Adds a page, in the language of its `<html lang>`; `page` is what was read of it, undefined for one that is left out, as it has no
-   * `data-pagefind-body`. Pagefind works beside us: this waits for the page before, and the order of the pages decides the bytes.
+   * `data-pagefind-body`. Pagefind works beside us, a few
+   * pages behind; it takes the pages in their order, which decides the bytes.
    */
   add(path: string, html: string, page: IndexedPage | undefined): Promise<void>
   write(input: SearchInput): Promise<{ files: number; pages: number }>
@@ -46,22 +50,23 @@ export async function openSearch(mostPages: number): Promise<SearchIndex> {
   const { index, errors } = await createIndex(config)
   if (!index) throw new Error(`Pagefind cannot start an index: ${errors.join('; ')}`)
   const read: IndexedPage[] = []
-  let before = Promise.resolve()
+  const underWay: Promise<void>[] = []
   return {
     async add(path, html, page) {
       if (!page) return
       read.push(page)
-      await before
+      if (underWay.length >= mostUnderWay) await underWay.shift()
       // Pages are handed over one by one: when Pagefind walks a folder itself it numbers them in the order of the
       // file system, and the index differs from one disk to the next.
-      before = index.addHTMLFile({ url: `/${path}`, content: partElements(html) }).then(({ errors }) => {
+      const added = index.addHTMLFile({ url: `/${path}`, content: partElements(html) }).then(({ errors }) => {
         if (errors.length > 0) throw new Error(`Pagefind cannot index ${path}: ${errors.join('; ')}`)
       })
-      // Told by the next page, or by the writing.
-      before.catch(() => undefined)
+      // Told by a later page, or by the writing.
+      added.catch(() => undefined)
+      underWay.push(added)
     },
     async write({ outDir, ...input }) {
-      await before
+      await Promise.all(underWay)
       const made = await index.getFiles()
       if (made.errors.length > 0) throw new Error(`Pagefind cannot write its index: ${made.errors.join('; ')}`)
       const scripts = await packSearch(new Map(made.files.map(({ path, content }) => [path, content])), termsOf(read, input))
