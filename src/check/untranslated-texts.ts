@@ -1,5 +1,6 @@
 import type { Machine } from '../model/machine.ts'
-import { hazardWords } from '../model/prose/data-words.ts'
+import { energyWords, hazardWords, pointWords } from '../model/prose/data-words.ts'
+import type { WordsInput } from '../model/schema/common.ts'
 import { type Column, tables } from '../model/schema/tables.ts'
 import type { Words } from '../model/words.ts'
 import type { Place } from '../source/place.ts'
@@ -12,65 +13,79 @@ export interface UntranslatedTexts {
   all: number
 }
 
-/**
- * Texts of the lists without a translation: the columns that every row must fill, and what the energies and
- * the machine itself say. Remarks, such as a place in words, are left to the writer.
- */
+/** A text in the source language. */
+interface Text {
+  place: Place
+  isTranslated: boolean
+}
+
+/** Texts that are no pages and have no translation: every column of words but names, and what the files beside the tables say. */
 export function untranslatedTexts(machine: Machine, language: string): UntranslatedTexts[] {
-  const { areas, energy, hazards = [], options, name, points, sourceLanguage } = machine
-  const group = (what: string, texts: readonly (Words | undefined)[]): UntranslatedTexts => {
-    const written = texts.flatMap((words) => (words?.[sourceLanguage] ? [words] : []))
-    const missing = written.flatMap((words) => (words[language] ? [] : (words[sourceLanguage]?.place ?? [])))
-    return { what, missing, all: written.length }
-  }
-  const columns = (['devices', 'cards', 'drawings', 'alarms', 'parts', 'formats'] as const).flatMap((table) =>
-    Object.entries<Column>(tables[table]).flatMap(([column, { type, required }]) =>
-      // A column of this type holds words in every row of its table.
-      type === 'words' && required
-        ? [
-            group(
-              `${plural[column] ?? column} of ${table}`,
-              machine[table].map((row) => Reflect.get(row, column) as Words),
-            ),
-          ]
-        : [],
-    ),
-  )
-  return [
-    ...columns,
+  const { areas, energy, hazards = [], name, options, points, sourceLanguage, training } = machine
+  const group = (what: string, texts: readonly Text[]): UntranslatedTexts => ({
+    what,
+    missing: texts.flatMap(({ place, isTranslated }) => (isTranslated ? [] : [place])),
+    all: texts.length,
+  })
+  const located = (what: string, texts: readonly (Words | undefined)[]) =>
     group(
+      what,
+      texts.flatMap((words) => {
+        const source = words?.[sourceLanguage]
+        return source ? [{ place: source.place, isTranslated: words[language] !== undefined }] : []
+      }),
+    )
+  const isTranslated = (words: WordsInput) => typeof words !== 'string' && Object.hasOwn(words, language)
+  const inTraining = (list: 'roles' | 'skills' | 'sequences') =>
+    group(
+      `names of ${list}`,
+      training[list].map(({ name }, index) => ({ place: training.placeOf([list, index, 'name']), isTranslated: isTranslated(name) })),
+    )
+  return [
+    ...columnsOfWords.map(([table, column]) =>
+      located(
+        `${plural[column] ?? column} of ${table}`,
+        // A column of this type holds words in every row of its table.
+        machine[table].map((row) => Reflect.get(row, column) as Words | undefined),
+      ),
+    ),
+    located(
       'names of areas',
       areas.map((area) => area.name),
     ),
-    group('names of options', [...options.values()]),
-    group('names of the machine', [name]),
+    located('names of options', [...options.values()]),
+    located('names of the machine', [name]),
     group(
-      'texts of isolation points',
-      points.flatMap(({ safe, service, place, hardware, tagOut }) => [
-        safe,
-        service,
-        place,
-        hardware,
-        tagOut?.at,
-        tagOut?.reason,
-        tagOut?.additional,
-        tagOut?.proof,
-      ]),
+      'meanings of letters',
+      ownLetters(machine).map(({ place, means }) => ({ place, isTranslated: isTranslated(means) })),
     ),
-    group(
-      'texts of energy sources',
-      energy.flatMap(({ name, hazard, dissipate, waitBasis, watch, verify }) => [
-        name,
-        hazard,
-        dissipate,
-        waitBasis,
-        watch,
-        verify.method,
-        verify.expect,
-      ]),
-    ),
-    group('texts of hazards', hazards.flatMap(hazardWords)),
+    located('texts of isolation points', points.flatMap(pointWords)),
+    located('texts of energy sources', energy.flatMap(energyWords)),
+    located('texts of hazards', hazards.flatMap(hazardWords)),
+    ...(['roles', 'skills', 'sequences'] as const).map(inTraining),
   ]
 }
 
-const plural: Readonly<Record<string, string>> = { kind: 'kinds', description: 'descriptions', title: 'titles', text: 'texts' }
+const tablesOfWords = ['devices', 'signals', 'cards', 'drawings', 'alarms', 'parts', 'formats'] as const
+
+/** Columns whose words are the same in every language. */
+const names: ReadonlySet<string> = new Set(['maker'])
+
+const columnsOfWords = tablesOfWords.flatMap((table) =>
+  Object.entries<Column>(tables[table]).flatMap(([column, { type }]) => (type === 'words' && !names.has(column) ? [[table, column] as const] : [])),
+)
+
+const plural: Readonly<Record<string, string>> = {
+  ...{ kind: 'kinds', description: 'descriptions', title: 'titles', text: 'texts' },
+  ...{ place: 'places', meaning: 'meanings', trigger: 'triggers' },
+}
+
+/** What the builder's own letters of loop tags mean. */
+function ownLetters({ file: { designation }, placeOf }: Machine): { place: Place; means: WordsInput }[] {
+  const legend = typeof designation === 'object' ? designation.isa51 : undefined
+  return Object.entries(legend ?? {}).flatMap(([kind, letters]) =>
+    Object.entries<WordsInput | undefined>(letters ?? {}).flatMap(([letter, means]) =>
+      means === undefined ? [] : [{ place: placeOf(['designation', 'isa51', kind, letter]), means }],
+    ),
+  )
+}

@@ -29,7 +29,7 @@ export const edits: Readonly<Record<string, readonly Edit[]>> = {
     ['\nCB201,', '\nCB209,'],
     ['\nPI224,pressure gauge,manómetro,Air pressure in the clamp,', '\nPI224,pressure gauge,manómetro,Pressure of the air in the clamp,'],
     ['lift,346,268,"lift frame, left post, cam rail"', 'lift,360,268,"lift frame, right post, cam rail"'],
-    ['"wash tank, front wall",4466-0005,E-106,1', '"wash tank, front wall",4466-0007,E-106,1'],
+    ['4466-0005,E-106,1', '4466-0007,E-106,1'],
     ['5130-0006,P-201,1,', '5130-0006,W-301,1,'],
     ['\nPIN208,locking pin', '\nLED209,lamp,lámpara,Lights the lift frame,Ilumina el bastidor,lamp,lift,,,,,E-107,1,\nPIN208,locking pin'],
   ],

@@ -18,12 +18,14 @@ export function* dataWords(machine: LinkedMachine): Iterable<Words> {
   for (const hazard of machine.hazards ?? []) yield* hazardWords(hazard)
 }
 
-function* energyWords({ name, hazard, dissipate, waitBasis, watch, verify }: EnergySource): Iterable<Words> {
-  yield* written(name, hazard, dissipate, waitBasis, watch, verify.method, verify.expect)
+/** What an energy says in words. */
+export function energyWords({ name, hazard, dissipate, waitBasis, watch, verify }: EnergySource): Words[] {
+  return written(name, hazard, dissipate, waitBasis, watch, verify.method, verify.expect)
 }
 
-function* pointWords({ safe, service, place, hardware, tagOut }: IsolationPoint): Iterable<Words> {
-  yield* written(safe, service, place, hardware, tagOut?.at, tagOut?.reason, tagOut?.additional, tagOut?.proof)
+/** What an isolation point says in words. */
+export function pointWords({ safe, service, place, hardware, tagOut }: IsolationPoint): Words[] {
+  return written(safe, service, place, hardware, tagOut?.at, tagOut?.reason, tagOut?.additional, tagOut?.proof)
 }
 
 /** What a hazard says in words. */
