@@ -13,6 +13,9 @@ export function keptFilesOf(folder: string, options: Options): KeptFiles | undef
   return options.has('no-cache') ? undefined : keptFilesIn(join(folder, '.fettle/made'), toolHash(unusedByViews))
 }
 
+/** The libraries that draw and shrink pictures give other bytes on other processors. */
+const computer = [process.version, process.platform, process.arch]
+
 /** What no build has asked for in so long is removed. */
 const keptMs = 30 * 24 * 3600 * 1000
 
@@ -21,7 +24,7 @@ const keptMs = 30 * 24 * 3600 * 1000
  * impossible to write: then a build takes its time. `tool`: hash of what makes the values.
  */
 export function keptFilesIn(dir: string, tool: string): KeptFiles {
-  const fileOf = (of: readonly string[]) => join(dir, hash('sha256', JSON.stringify([process.version, tool, of])))
+  const fileOf = (of: readonly string[]) => join(dir, hash('sha256', JSON.stringify([computer, tool, of])))
   const tidy = once(() => removeOld(dir))
   return {
     get(of) {

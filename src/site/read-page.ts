@@ -16,7 +16,7 @@ export interface PageReader {
   keep(): void
 }
 
-/** The pages of all units are kept together: most of them are the same. */
+/** Of the unit that was built last: most pages of the others are the same. */
 const name = ['pages']
 
 export function pageReader(kept: KeptFiles | undefined): PageReader {
