@@ -1,4 +1,4 @@
-import type { Machine } from '../model/machine.ts'
+import type { AnyPage, Machine } from '../model/machine.ts'
 import { energyWords, hazardWords, pointWords } from '../model/prose/data-words.ts'
 import type { WordsInput } from '../model/schema/common.ts'
 import { type Column, tables } from '../model/schema/tables.ts'
@@ -35,11 +35,10 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
         return source ? [{ place: source.place, isTranslated: words[language] !== undefined }] : []
       }),
     )
-  const isTranslated = (words: WordsInput) => typeof words !== 'string' && Object.hasOwn(words, language)
   const inTraining = (list: 'roles' | 'skills' | 'sequences') =>
     group(
       `names of ${list}`,
-      training[list].map(({ name }, index) => ({ place: training.placeOf([list, index, 'name']), isTranslated: isTranslated(name) })),
+      training[list].map(({ name }, index) => ({ place: training.placeOf([list, index, 'name']), isTranslated: isIn(name, language) })),
     )
   return [
     ...columnsOfWords.map(([table, column]) =>
@@ -57,7 +56,7 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
     located('names of the machine', [name]),
     group(
       'meanings of letters',
-      ownLetters(machine).map(({ place, means }) => ({ place, isTranslated: isTranslated(means) })),
+      ownLetters(machine).map(({ place, means }) => ({ place, isTranslated: isIn(means, language) })),
     ),
     located('texts of isolation points', points.flatMap(pointWords)),
     located('texts of energy sources', energy.flatMap(energyWords)),
@@ -65,6 +64,17 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
     ...(['roles', 'skills', 'sequences'] as const).map(inTraining),
   ]
 }
+
+/** Where the words stand of what has to hold before an output is switched, of a page that is in the language while they are not. */
+export function untranslatedOutputs(page: AnyPage, language: string): Place[] {
+  if (!page.translations.has(language) || !('outputs' in page.frontmatter)) return []
+  const { mode, login, clear } = page.frontmatter.outputs ?? {}
+  return Object.entries({ mode, login, clear }).flatMap(([key, words]) =>
+    words === undefined || isIn(words, language) ? [] : [page.placeOf(['outputs', key])],
+  )
+}
+
+const isIn = (words: WordsInput, language: string) => typeof words !== 'string' && Object.hasOwn(words, language)
 
 const tablesOfWords = ['devices', 'signals', 'cards', 'drawings', 'alarms', 'parts', 'formats'] as const
 

@@ -3,7 +3,7 @@ import { type AnyPage, isIn, type Machine } from '../../model/machine.ts'
 import { inScope } from '../../model/translation-scope.ts'
 import type { Problem } from '../../source/finding.ts'
 import type { Rule } from '../rule.ts'
-import { type UntranslatedTexts, untranslatedTexts } from '../untranslated-texts.ts'
+import { type UntranslatedTexts, untranslatedOutputs, untranslatedTexts } from '../untranslated-texts.ts'
 
 export const translationMissing: Rule = {
   id: 'translation-missing',
@@ -15,6 +15,7 @@ export const translationMissing: Rule = {
   *check(machine) {
     const { source, translations = [] } = machine.file.languages
     for (const [index, language] of [source, ...translations].entries()) {
+      for (const page of machine.pages) yield* ofOutputs(page, language)
       const pages = machine.pages.filter((page) => isMissing(page, language) && inScope(machine.file, language, page.collection))
       const texts = inScope(machine.file, language, 'data') ? untranslatedTexts(machine, language).filter(({ missing }) => missing.length > 0) : []
       if (machine.file.languages.complete?.[language]) {
@@ -26,15 +27,23 @@ export const translationMissing: Rule = {
 }
 
 /** A file that is there and cannot be read is reported as such. */
-function isMissing(page: AnyPage, language: string): boolean {
-  return !isDraft(page) && !isIn(page, language) && !page.brokenTranslations.has(language)
-}
+const isMissing = (page: AnyPage, language: string) => !isDraft(page) && !isIn(page, language) && !page.brokenTranslations.has(language)
 
-function ofPage(page: AnyPage, language: string): Problem {
-  return {
-    message: `\`${page.id}\` is not translated into \`${language}\``,
-    place: page.placeOf(['title']),
-    help: `write \`${page.name}.${language}.mdx\` beside it, or take \`${page.collection}\` out of \`languages.complete\``,
+const ofPage = (page: AnyPage, language: string): Problem => ({
+  message: `\`${page.id}\` is not translated into \`${language}\``,
+  place: page.placeOf(['title']),
+  help: `write \`${page.name}.${language}.mdx\` beside it, or take \`${page.collection}\` out of \`languages.complete\``,
+})
+
+/** What has to hold before an output is switched stands in the source page, for every language that the page is in. */
+function* ofOutputs(page: AnyPage, language: string): Iterable<Problem> {
+  const [first, ...others] = untranslatedOutputs(page, language)
+  if (!first) return
+  yield {
+    message: `what has to hold before an output is switched is not in \`${language}\`, and the page is`,
+    place: first,
+    related: others.map((place) => ({ label: 'not translated either', place })),
+    help: `write \`{ ${page.language}: …, ${language}: … }\``,
   }
 }
 

@@ -45,7 +45,7 @@ const readingLimit = z.strictObject({
     .describe('Lowest ease of a Spanish page for this reader, on the INFLESZ scale; without it 65, 55 or 40'),
 })
 
-/** What a translation can be asked to cover: the pages of a collection, or the texts of the lists. */
+/** What a translation can be asked to cover: the pages of a collection, or every text that is in no page. */
 export const scopes = [...collections, 'data'] as const
 
 /** The schema of `machine.yaml`. */
