@@ -35,6 +35,7 @@ appendFileSync(join(machine, 'data/drawings.csv'), 'P-1,Valves,schematic,1,A\n')
 appendFileSync(join(machine, 'pages/front/use.mdx'), '\n<Figure image="photos/press.jpg" alt="The press">\n\nThe press.\n\n</Figure>\n')
 
 const edit = (path: string, was: string, is: string) => () => editFile(join(dir, path), was, is)
+const lessSpanish = edit('machine/machine.yaml', 'translations: [es], complete: { es: [] }', 'translations: []')
 
 const changes: readonly (readonly [what: string, change: () => void | Promise<void>])[] = [
   ['a text', edit('machine/pages/front/use.mdx', 'holds a crate', 'holds one crate')],
@@ -50,6 +51,13 @@ const changes: readonly (readonly [what: string, change: () => void | Promise<vo
   ['a page less', () => rmSync(join(machine, 'pages/front/more.mdx'))],
   ['the revision', edit('machine/machine.yaml', 'revision: A', 'revision: B')],
   ['an option', edit('machine/machine.yaml', "serial: '001', fitted: [fan]", "serial: '001', fitted: []")],
+  [
+    'a language less',
+    () => {
+      lessSpanish()
+      rmSync(join(machine, 'pages/front/care.es.mdx'))
+    },
+  ],
   ['a word that all machines share', edit('content/glossary.yaml', 'It has no moving part', 'Nothing in it moves')],
 ]
 
