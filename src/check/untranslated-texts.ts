@@ -1,3 +1,4 @@
+import { isaLegendOf } from '../model/designation.ts'
 import type { AnyPage, Machine } from '../model/machine.ts'
 import { energyWords, hazardWords, pointWords } from '../model/prose/data-words.ts'
 import type { WordsInput } from '../model/schema/common.ts'
@@ -38,7 +39,7 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
   const inTraining = (list: 'roles' | 'skills' | 'sequences') =>
     group(
       `names of ${list}`,
-      training[list].map(({ name }, index) => ({ place: training.placeOf([list, index, 'name']), isTranslated: isIn(name, language) })),
+      training[list].map(({ name }, index) => ({ place: training.placeOf([list, index, 'name']), isTranslated: isSaidIn(name, language) })),
     )
   return [
     ...columnsOfWords.map(([table, column]) =>
@@ -56,7 +57,7 @@ export function untranslatedTexts(machine: Machine, language: string): Untransla
     located('names of the machine', [name]),
     group(
       'meanings of letters',
-      ownLetters(machine).map(({ place, means }) => ({ place, isTranslated: isIn(means, language) })),
+      ownLetters(machine).map(({ place, means }) => ({ place, isTranslated: isSaidIn(means, language) })),
     ),
     located('texts of isolation points', points.flatMap(pointWords)),
     located('texts of energy sources', energy.flatMap(energyWords)),
@@ -70,11 +71,11 @@ export function untranslatedOutputs(page: AnyPage, language: string): Place[] {
   if (!page.translations.has(language) || !('outputs' in page.frontmatter)) return []
   const { mode, login, clear } = page.frontmatter.outputs ?? {}
   return Object.entries({ mode, login, clear }).flatMap(([key, words]) =>
-    words === undefined || isIn(words, language) ? [] : [page.placeOf(['outputs', key])],
+    words === undefined || isSaidIn(words, language) ? [] : [page.placeOf(['outputs', key])],
   )
 }
 
-const isIn = (words: WordsInput, language: string) => typeof words !== 'string' && Object.hasOwn(words, language)
+const isSaidIn = (words: WordsInput, language: string) => typeof words !== 'string' && Object.hasOwn(words, language)
 
 const tablesOfWords = ['devices', 'signals', 'cards', 'drawings', 'alarms', 'parts', 'formats'] as const
 
@@ -92,8 +93,7 @@ const plural: Readonly<Record<string, string>> = {
 
 /** What the builder's own letters of loop tags mean. */
 function ownLetters({ file: { designation }, placeOf }: Machine): { place: Place; means: WordsInput }[] {
-  const legend = typeof designation === 'object' ? designation.isa51 : undefined
-  return Object.entries(legend ?? {}).flatMap(([kind, letters]) =>
+  return Object.entries(isaLegendOf(designation) ?? {}).flatMap(([kind, letters]) =>
     Object.entries<WordsInput | undefined>(letters ?? {}).flatMap(([letter, means]) =>
       means === undefined ? [] : [{ place: placeOf(['designation', 'isa51', kind, letter]), means }],
     ),

@@ -1,16 +1,16 @@
 import { hash } from 'node:crypto'
-import { readdirSync, readFileSync, rmSync, statSync, utimesSync } from 'node:fs'
+import { readFileSync, utimesSync } from 'node:fs'
 import { join } from 'node:path'
 import { writeWhole } from '../load/kept-json.ts'
 import type { KeptFiles } from '../source/kept-files.ts'
 import { once } from '../source/once.ts'
-import { toolHash } from './kept-key.ts'
-import { unusedByViews } from './kept-views.ts'
+import { hashOfViews } from './kept-views.ts'
 import type { Options } from './options.ts'
+import { removeOlder } from './remove-older.ts'
 
 /** What a build keeps in `.fettle/made` of a machine folder; undefined where nothing that is kept may be trusted. */
 export function keptFilesOf(folder: string, options: Options): KeptFiles | undefined {
-  return options.has('no-cache') ? undefined : keptFilesIn(join(folder, '.fettle/made'), toolHash(unusedByViews))
+  return options.has('no-cache') ? undefined : keptFilesIn(join(folder, '.fettle/made'), hashOfViews())
 }
 
 /** The libraries that draw and shrink pictures give other bytes on other processors. */
@@ -25,7 +25,13 @@ const keptMs = 30 * 24 * 3600 * 1000
  */
 export function keptFilesIn(dir: string, tool: string): KeptFiles {
   const fileOf = (of: readonly string[]) => join(dir, hash('sha256', JSON.stringify([computer, tool, of])))
-  const tidy = once(() => removeOld(dir))
+  const tidy = once(() => {
+    try {
+      removeOlder(dir, keptMs)
+    } catch {
+      // Nothing is there yet, or it may not be removed.
+    }
+  })
   return {
     get(of) {
       const file = fileOf(of)
@@ -52,16 +58,5 @@ function touched(file: string): Buffer | undefined {
   } catch {
     // It is not there, or may not be read or marked: the value is made again.
     return undefined
-  }
-}
-
-function removeOld(dir: string): void {
-  try {
-    for (const name of readdirSync(dir)) {
-      const file = join(dir, name)
-      if (Date.now() - statSync(file).mtimeMs > keptMs) rmSync(file)
-    }
-  } catch {
-    // Nothing is there yet, or another process removes the same.
   }
 }

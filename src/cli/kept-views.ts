@@ -1,16 +1,23 @@
 import { hash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
+import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { compilePages, openPages, type RenderPage } from '../site/compile-pages.ts'
+import { once } from '../source/once.ts'
 import { toolHash } from './kept-key.ts'
 import { packageDir } from './paths.ts'
 import type { Progress } from './progress.ts'
+import { removeOlder } from './remove-older.ts'
 
 /** Below the packages, since what Astro compiles finds them from there. */
 const home = join(packageDir, 'node_modules/.cache/fettle/views')
 
 /** Folders of sources that no page runs. */
 export const unusedByViews: ReadonlySet<string> = new Set(['bundle', 'changes', 'check', 'cli', 'load', 'print', 'report', 'start'])
+
+/** What makes a page, as one hash. */
+export const hashOfViews = once(() => toolHash(unusedByViews))
+
+const dayMs = 24 * 3600 * 1000
 
 export interface Views {
   render: RenderPage
@@ -35,12 +42,13 @@ export async function openViews(anew: boolean, progress: Progress): Promise<View
       throw error
     }
   }
-  const name = hash('sha256', `${process.version} ${toolHash(unusedByViews)}`).slice(0, 16)
+  const name = hash('sha256', `${process.version} ${hashOfViews()}`).slice(0, 16)
   const dir = join(home, name)
   if (!existsSync(dir)) {
     progress.step('views')
     await compileInto(dir)
-    removeEarlier(name)
+    // What other states of Fettle have left, but for what a process may be at.
+    removeOlder(home, dayMs, (other) => other.startsWith(name))
   }
   try {
     return { render: await openPages(dir), close: () => undefined }
@@ -61,16 +69,5 @@ async function compileInto(dir: string): Promise<void> {
     if (!existsSync(dir)) throw error
   } finally {
     rmSync(beside, { recursive: true, force: true })
-  }
-}
-
-/** What other states of Fettle have left, but for what a process may be at. */
-function removeEarlier(name: string): void {
-  const dayMs = 24 * 3600 * 1000
-  for (const other of readdirSync(home)) {
-    const path = join(home, other)
-    // Another process may take it away at the same time.
-    const madeMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs
-    if (!other.startsWith(name) && madeMs !== undefined && Date.now() - madeMs > dayMs) rmSync(path, { recursive: true, force: true })
   }
 }

@@ -26,8 +26,7 @@ const mostUnderWay = 8
 export interface SearchIndex {
   /**
    * Adds a page, in the language of its `<html lang>`; `page` is what was read of it, undefined for one that is left out, as it has no
-   * `data-pagefind-body`. Pagefind works beside us, a few
-   * pages behind; it takes the pages in their order, which decides the bytes.
+   * `data-pagefind-body`. Pagefind works beside us, a few pages behind; it takes the pages in their order, which decides the bytes.
    */
   add(path: string, html: string, page: IndexedPage | undefined): Promise<void>
   write(input: SearchInput): Promise<{ files: number; pages: number }>

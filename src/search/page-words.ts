@@ -1,4 +1,4 @@
-import { type DefaultTreeAdapterTypes, parse } from 'parse5'
+import type { DefaultTreeAdapterTypes } from 'parse5'
 import { fold, wordsOf } from './words.ts'
 
 export type HtmlNode = DefaultTreeAdapterTypes.Node
@@ -11,14 +11,10 @@ export interface IndexedPage {
   words: readonly string[]
 }
 
-/** Whether a page may have a part that is indexed; this spares parsing the others. */
-const isIndexed = (html: string): boolean => html.includes('data-pagefind-body')
-
-/** Reads a page, which a caller may have parsed already; undefined when nothing in it has `data-pagefind-body`. */
-export function readIndexedPage(html: string, tree?: HtmlNode): IndexedPage | undefined {
-  if (!isIndexed(html)) return undefined
+/** Reads a page; undefined when nothing in it has `data-pagefind-body`. */
+export function readIndexedPage(tree: HtmlNode): IndexedPage | undefined {
   const page = { language: '', texts: [] as string[], indexed: false }
-  collect(tree ?? parse(html), false, page)
+  collect(tree, false, page)
   if (!page.indexed) return undefined
   const words = new Set(page.texts.flatMap((text) => [...wordsOf(text), ...compoundsOf(text)]).filter((word) => /^\p{L}{2,}$/u.test(word)))
   return { language: page.language.toLowerCase(), words: [...words] }

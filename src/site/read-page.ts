@@ -41,5 +41,5 @@ const knownIn = (made: Uint8Array | undefined): Readonly<Record<string, ReadPage
 
 function readPage(html: string): ReadPage {
   const tree = parse(html)
-  return { ...linksOf(tree), indexed: readIndexedPage(html, tree) }
+  return { ...linksOf(tree), indexed: readIndexedPage(tree) }
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { parse } from 'parse5'
 import { openSearch, type SearchInput } from '../../src/search/build-index.ts'
 import { readIndexedPage } from '../../src/search/page-words.ts'
 import { pagesIn } from '../site/built-pages.ts'
@@ -10,7 +11,10 @@ export async function buildSearch({ siteDir, ...input }: SearchInput & { siteDir
   const pages = pagesIn(siteDir)
   const index = await openSearch(pages.length)
   try {
-    for (const path of pages) await index.add(path, htmlOf(path), readIndexedPage(htmlOf(path)))
+    for (const path of pages) {
+      const html = htmlOf(path)
+      await index.add(path, html, readIndexedPage(parse(html)))
+    }
     return await index.write(input)
   } finally {
     await index.close()
